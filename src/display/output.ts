@@ -1,0 +1,36 @@
+/**
+ * What a cell shows, as data that each host draws in its own way: the notebook as Markdown with typeset maths, the
+ * terminal as text, later the report. Numbers are rounded and formulas are LaTeX *and* text already; hosts only lay out.
+ */
+export type Block =
+  /** One derivation line: `I = U / R = 207.6 V / 11.9 Ω = 17.4 A`. */
+  | { readonly kind: 'maths'; readonly latex: string; readonly text: string; readonly remark?: string }
+  /** A value read from a table, with its row. */
+  | {
+      readonly kind: 'lookup';
+      readonly latex: string;
+      readonly text: string;
+      readonly row: readonly (readonly [column: string, cell: string])[];
+      readonly source: string;
+      readonly fromMemory: boolean;
+    }
+  | { readonly kind: 'choice'; readonly text: string; readonly because: string }
+  | { readonly kind: 'assumption'; readonly text: string }
+  | {
+      readonly kind: 'verdict';
+      readonly verdict: 'yes' | 'no' | 'cannot tell';
+      readonly label: string;
+      readonly latex: string;
+      readonly text: string;
+      readonly margin?: string;
+    }
+  /** A record's fields, or any other small table. */
+  | {
+      readonly kind: 'table';
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  /** Steps of a call, folded when long. */
+  | { readonly kind: 'group'; readonly title: string; readonly blocks: readonly Block[] }
+  /** No result, and why. */
+  | { readonly kind: 'missing'; readonly name?: string; readonly text: string };

@@ -1,0 +1,39 @@
+import type { ObjectType } from '../language';
+import type { Material, Size, Stranding } from '../tables';
+
+/** One conductor as a sheet names it. */
+export interface Conductor {
+  readonly size: Size;
+  readonly material: Material;
+  readonly stranding: Stranding;
+  /** False when the table has both and neither was said: stranded is then assumed. */
+  readonly strandingGiven: boolean;
+  readonly coated: boolean;
+  readonly bare: boolean;
+  /** `THHN`; absent when not said. */
+  readonly insulation?: string;
+}
+
+/** Canonical words in canonical order: `10 AWG Cu THHN`, `12 AWG Cu stranded`. Reads back as the same conductor. */
+export function conductorText(c: Conductor): string {
+  const words = [c.size.text, c.material];
+  if (c.strandingGiven) {
+    words.push(c.stranding);
+  }
+  if (c.coated) {
+    words.push('coated');
+  }
+  if (c.bare) {
+    words.push('bare');
+  }
+  if (c.insulation) {
+    words.push(c.insulation);
+  }
+  return words.join(' ');
+}
+
+export const conductorType: ObjectType<Conductor> = {
+  name: 'conductor',
+  described: 'a conductor',
+  text: conductorText,
+};

@@ -1,0 +1,118 @@
+import type { Fact } from '../language';
+import type { Conductor } from './conductor';
+
+/** Which rules speak about a circuit. */
+export const circuitKinds = [
+  'general',
+  'motor',
+  'hvac',
+  'welder',
+  'space_heating',
+  'water_heater',
+  'dwelling_service',
+  'tap',
+  'transformer',
+  'fire_pump',
+  'evse',
+  'cord',
+] as const;
+export type CircuitKind = (typeof circuitKinds)[number];
+
+/** How an ampacity came about; amperes and °C throughout. Left by `ampacity`, `circuit` and whatever uses them. */
+export interface AmpacityFact extends Fact {
+  readonly about: 'ampacity';
+  readonly conductor: Conductor;
+  /** Column the derating starts from, by insulation, and its value. */
+  readonly insulationColumn: 60 | 75 | 90;
+  readonly base: number;
+  readonly ambientC: number;
+  readonly ambientFactor: number;
+  readonly bundled: number;
+  readonly bundlingFactor: number;
+  readonly derated: number;
+  /** Column that the terminals allow, its value, and where it comes from. */
+  readonly terminalColumn: 60 | 75 | 90;
+  readonly terminalBase: number;
+  readonly terminalsFrom: 'given' | 'rule' | 'cable';
+  readonly ampacity: number;
+  readonly limitedBy: 'derating' | 'terminals';
+  /** One line with numbers: `10 AWG Cu THHN: 40 A (90 °C column) × 0.91 × 1 = 36.4 A; terminals 60 °C allow 30 A`. */
+  readonly chain: string;
+}
+
+/** All that a circuit's rules compare. Left once by each `circuit`. */
+export interface CircuitFact extends Fact {
+  readonly about: 'circuit';
+  readonly kind: CircuitKind | undefined;
+  readonly continuous: boolean;
+  readonly continuousGiven: boolean;
+  /** Load current, and what the conductor and the device must carry: with 125 % where it applies. */
+  readonly designCurrent: number;
+  readonly requiredAmpacity: number;
+  /** How `requiredAmpacity` arose: `17.4 A × 125 % = 21.8 A`. */
+  readonly requiredBecause: string;
+  readonly conductor: Conductor;
+  readonly conductorGiven: boolean;
+  readonly sets: number;
+  /** For one conductor of a set. */
+  readonly ampacity: AmpacityFact;
+  /** Of all sets together. */
+  readonly totalAmpacity: number;
+  /** The overcurrent device's limit by the small-conductor rule, where the size has one. */
+  readonly smallConductorLimit: number | undefined;
+  readonly ocpd: number;
+  readonly ocpdGiven: boolean;
+  /** The smallest standard rating that carries the required current. */
+  readonly smallestOcpd: number;
+  /** The largest device that the general rule allows on this conductor (next standard size up included). */
+  readonly largestOcpd: number;
+  /** Sizes that satisfy every rule here, smallest first, at most three: for the message and the fixes. */
+  readonly sufficient: readonly Conductor[];
+  readonly drop:
+    | {
+        readonly volts: number;
+        readonly percent: number;
+        readonly limitPercent: number;
+        readonly limitGiven: boolean;
+      }
+    | undefined;
+  readonly edition: string;
+}
+
+/** A length worked out from a resistance. Left by `conductor_length`. */
+export interface LengthFact extends Fact {
+  readonly about: 'length';
+  readonly conductor: Conductor;
+  readonly resistanceOhm: number;
+  readonly leadsOhm: number;
+  readonly leadsGiven: boolean;
+  readonly temperatureC: number;
+  readonly temperatureGiven: boolean;
+  readonly loop: boolean;
+  readonly loopGiven: boolean;
+  readonly lengthFt: number;
+  /** The length that the table's own temperature, 75 °C, would have given. */
+  readonly lengthAtTableTemperatureFt: number;
+}
+
+/** Current and power of a resistive element. Left by `heater`. */
+export interface HeaterFact extends Fact {
+  readonly about: 'heater';
+  readonly resistanceOhm: number | undefined;
+  readonly voltage: number | undefined;
+  readonly ratedVoltage: number | undefined;
+  readonly phases: number;
+  readonly currentA: number;
+  readonly powerW: number;
+}
+
+/** A figure read per unit length. Left by `resistance_per_length` and `resistance`. */
+export interface ResistancePerLengthFact extends Fact {
+  readonly about: 'resistance per length';
+  readonly conductor: Conductor;
+  readonly temperatureC: number;
+  readonly temperatureGiven: boolean;
+  readonly ohmPerKft: number;
+}
+
+export type TradeFact = AmpacityFact | CircuitFact | LengthFact | HeaterFact | ResistancePerLengthFact;

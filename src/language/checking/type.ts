@@ -1,0 +1,29 @@
+import type { QuantityType, Unit } from '../../units';
+
+/**
+ * What is known of an expression before anything runs. `unit` is the unit a quantity is shown in; it is part of the
+ * inference (it follows the way the expression is written), never of type equality.
+ */
+export type Type =
+  | { readonly kind: 'quantity'; readonly quantity: QuantityType; readonly unit: Unit }
+  | { readonly kind: 'boolean' }
+  | { readonly kind: 'text' }
+  /** One of a few words, such as a metal or a raceway type. */
+  | { readonly kind: 'choice'; readonly words: readonly string[] }
+  /** A value of the library that the language only passes on, such as a conductor. */
+  | { readonly kind: 'object'; readonly object: ObjectType }
+  | { readonly kind: 'record'; readonly name: string; readonly fields: ReadonlyMap<string, Type> }
+  | { readonly kind: 'list'; readonly element: Type }
+  | { readonly kind: 'meter' }
+  /** After an error that was reported already; nothing more is said about it. */
+  | { readonly kind: 'unknown' };
+
+/** Names a kind of library value and says how one reads. `T` is the value's TypeScript type. */
+export interface ObjectType<T = unknown> {
+  readonly name: string;
+  /** With its article, for messages: `a conductor`. */
+  readonly described: string;
+  readonly text: (value: T) => string;
+  /** Carries `T`; never there at run time. */
+  readonly carries?: (value: T) => T;
+}

@@ -1,0 +1,96 @@
+import type { Span, TableReference } from '../../text';
+import type { Value } from './value';
+
+/**
+ * How a statement came to its result, as data: no rounding, no typesetting. `display/` makes words and maths of it.
+ * Built only for what is shown.
+ */
+export interface Trace {
+  readonly steps: readonly Step[];
+}
+
+export type Step = FormulaStep | TableStep | ChoiceStep | AssumptionStep | ComparisonStep | CallStep;
+
+/** `symbol = formula = formula with its numbers = result` */
+export interface FormulaStep {
+  readonly kind: 'formula';
+  readonly symbol?: LetterSymbol;
+  readonly formula: Maths;
+  /** The same shape with each name replaced by its value; absent when nothing would change. */
+  readonly substituted?: Maths;
+  readonly result: Value;
+  readonly remark?: string;
+}
+
+/** A value read from a published table, with the row it stands in. */
+export interface TableStep {
+  readonly kind: 'table';
+  readonly symbol?: LetterSymbol;
+  readonly result: Value;
+  readonly source: TableReference;
+  /** Column and cell as printed, the key columns first. */
+  readonly row: readonly (readonly [column: string, cell: string])[];
+  readonly remark?: string;
+}
+
+/** Something chosen by a rule: a size, a rating, a column. */
+export interface ChoiceStep {
+  readonly kind: 'choice';
+  readonly symbol?: LetterSymbol;
+  readonly result: Value;
+  readonly because: string;
+  readonly rule?: string;
+}
+
+/** Something taken as true that the sheet did not say. */
+export interface AssumptionStep {
+  readonly kind: 'assumption';
+  readonly text: string;
+}
+
+/** A check: both sides, the margin and the verdict. */
+export interface ComparisonStep {
+  readonly kind: 'comparison';
+  readonly formula: Maths;
+  readonly substituted?: Maths;
+  readonly result: Value;
+  /** Right side minus left side for `<`, left minus right for `>`: positive when it passes. */
+  readonly margin?: Value;
+}
+
+/** What a function did, step by step. */
+export interface CallStep {
+  readonly kind: 'call';
+  readonly function: string;
+  readonly span: Span;
+  readonly arguments: readonly { readonly name: string; readonly value: Value; readonly given: boolean }[];
+  readonly steps: readonly Step[];
+  readonly result: Value;
+}
+
+/** A letter symbol: `I`, or `I` with the upright subscript `load`. */
+export interface LetterSymbol {
+  readonly base: string;
+  readonly subscript?: string;
+}
+
+/** A formula as a tree for display. */
+export type Maths =
+  | { readonly kind: 'value'; readonly value: Value }
+  /** A number as its author wrote it, unit included: digits are kept. */
+  | { readonly kind: 'literal'; readonly number: string; readonly unit?: string }
+  | { readonly kind: 'symbol'; readonly symbol: LetterSymbol }
+  /** `kiln.drop`: a name, as typed, with dots. */
+  | { readonly kind: 'name'; readonly name: string }
+  | {
+      readonly kind: 'binary';
+      readonly operator: '+' | '-' | '*' | '/' | '^' | '==' | '!=' | '<' | '<=' | '>' | '>=' | 'and' | 'or';
+      readonly left: Maths;
+      readonly right: Maths;
+    }
+  | { readonly kind: 'unary'; readonly operator: '-' | '+' | 'not'; readonly operand: Maths }
+  | { readonly kind: 'call'; readonly name: string; readonly arguments: readonly { name?: string; value: Maths }[] }
+  | { readonly kind: 'list'; readonly items: readonly Maths[] }
+  | { readonly kind: 'if'; readonly condition: Maths; readonly then: Maths; readonly otherwise: Maths }
+  | { readonly kind: 'plus-minus'; readonly value: Maths; readonly limits: Maths }
+  | { readonly kind: 'text'; readonly text: string };

@@ -1,0 +1,7 @@
+export type { ObjectType, Type } from './checking/type';
+export type * from './evaluation/trace';
+export type * from './evaluation/value';
+export * from './library';
+export type * from './program';
+export * from './syntax/tree';
+export type { Vocabulary } from './syntax/vocabulary';
