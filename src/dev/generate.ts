@@ -1,0 +1,44 @@
+/**
+ * Rewrites the generated parts of the README from the definitions: `npm run generate`. The test in
+ * `test/architecture/generated.test.ts` fails when they are out of date.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { tradeFunctions } from '../functions';
+import { rules } from '../lints';
+import { listTables } from '../tables';
+
+const readme = join(__dirname, '..', '..', 'README.md');
+
+const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
+  [head, head.map(() => '---'), ...rows].map((row) => `| ${row.join(' | ')} |`).join('\n');
+
+const sections: Readonly<Record<string, () => string>> = {
+  functions: () =>
+    table(
+      ['function', 'gives'],
+      tradeFunctions.map((f) => [`\`${f.name}\``, f.summary]),
+    ),
+  lints: () =>
+    table(
+      ['lint', 'severity', 'says'],
+      rules.map((lint) => [`\`${lint.id}\``, lint.severity, lint.summary]),
+    ),
+  tables: () =>
+    table(
+      ['table', 'standard', 'editions', 'rows'],
+      listTables().map((t) => [t.title, t.standard, t.editions.join(', '), String(t.rows)]),
+    ),
+};
+
+/** The README with its generated parts made anew. */
+export function generatedReadme(text: string): string {
+  return text.replace(
+    /(<!-- generated: (\w+) -->\n)[\s\S]*?(<!-- end -->)/g,
+    (_, open: string, name: string, close: string) => `${open}${sections[name]()}\n${close}`,
+  );
+}
+
+if (require.main === module) {
+  writeFileSync(readme, generatedReadme(readFileSync(readme, 'utf8')));
+}
