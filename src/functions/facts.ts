@@ -46,8 +46,12 @@ export interface CircuitFact extends Fact {
   readonly kind: CircuitKind | undefined;
   readonly continuous: boolean;
   readonly continuousGiven: boolean;
-  /** Load current, and what the conductor and the device must carry: with 125 % where it applies. */
+  /** The load's current. */
   readonly designCurrent: number;
+  /**
+   * What `totalAmpacity` must not fall below. With 125 % where that applies; but where a derated conductor passes that
+   * comparison at the terminals, before derating, the code asks only for the load itself after derating.
+   */
   readonly requiredAmpacity: number;
   /** How `requiredAmpacity` arose: `17.4 A × 125 % = 21.8 A`. */
   readonly requiredBecause: string;
@@ -66,6 +70,13 @@ export interface CircuitFact extends Fact {
   readonly smallestOcpd: number;
   /** The largest device that the general rule allows on this conductor (next standard size up included). */
   readonly largestOcpd: number;
+  /** The equipment grounding conductor, whether the sheet named it, and the smallest that the device asks for. */
+  readonly egc: Conductor | undefined;
+  readonly egcGiven: boolean;
+  readonly smallestEgc: Conductor | undefined;
+  /** Nameplate minimum circuit ampacity and largest overcurrent device, where given. */
+  readonly mca: number | undefined;
+  readonly mocp: number | undefined;
   /** Sizes that satisfy every rule here, smallest first, at most three: for the message and the fixes. */
   readonly sufficient: readonly Conductor[];
   readonly drop:

@@ -14,6 +14,8 @@ export interface Library {
   readonly designation: DesignationReader;
   /** `US` or `SI`: which units derived lengths and areas are shown in. */
   readonly system: 'US' | 'SI';
+  /** Handed to each function as `call.settings`; its shape is the functions' own affair. */
+  readonly settings: unknown;
 }
 
 export interface DesignationReader {
