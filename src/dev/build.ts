@@ -1,0 +1,68 @@
+/**
+ * Builds what is shipped into `dist/`: the extension for Node and for the browser, and the command line. With
+ * `--tests` also the suite that runs inside VS Code, into `out/`.
+ */
+import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { type BuildOptions, build } from 'esbuild';
+
+const root = join(__dirname, '..', '..');
+
+/** Starter sheets by file name, made part of the extension because a browser host cannot list folders. */
+function starterSheets(): Record<string, string> {
+  const names = readdirSync(join(root, 'seeds')).filter((name) => name.endsWith('.kft.md'));
+  return Object.fromEntries(names.sort().map((name) => [name, readFileSync(join(root, 'seeds', name), 'utf8')]));
+}
+
+const base: BuildOptions = {
+  absWorkingDir: root,
+  bundle: true,
+  format: 'cjs',
+  logLevel: 'warning',
+  legalComments: 'none',
+  external: ['vscode'],
+  define: { STARTER_SHEETS: JSON.stringify(starterSheets()) },
+};
+const node: BuildOptions = { ...base, platform: 'node', target: 'node20' };
+const browser: BuildOptions = {
+  ...base,
+  platform: 'browser',
+  target: 'es2022',
+  define: { ...base.define, global: 'globalThis' },
+};
+const shipped: BuildOptions = { minify: true, keepNames: true };
+
+const products: BuildOptions[] = [
+  { ...node, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/extension.js' },
+  { ...browser, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/web/extension.js' },
+  {
+    ...node,
+    ...shipped,
+    entryPoints: ['src/cli/main.ts'],
+    outfile: 'dist/cli.js',
+    banner: { js: '#!/usr/bin/env node' },
+  },
+];
+const suites: BuildOptions[] = [
+  {
+    ...node,
+    external: ['vscode', 'mocha'],
+    entryPoints: ['test/vscode/suite/index.node.ts'],
+    outfile: 'out/suite/index.node.js',
+  },
+  { ...browser, entryPoints: ['test/vscode/suite/index.web.ts'], outfile: 'out/suite/index.web.js' },
+];
+
+async function main(): Promise<void> {
+  const jobs = process.argv.includes('--tests') ? [...products, ...suites] : products;
+  rmSync(join(root, 'dist'), { recursive: true, force: true });
+  await Promise.all(jobs.map((job) => build(job)));
+  for (const { outfile } of jobs) {
+    console.log(`${outfile} ${Math.round(statSync(join(root, outfile!)).size / 1024)} kB`);
+  }
+}
+
+main().catch((error) => {
+  console.error(error.message);
+  process.exit(1);
+});

@@ -1,0 +1,14 @@
+/** Entry for hosts in Node: VS Code on the desktop and the VS Code server. */
+import Mocha from 'mocha';
+import { follow } from './report';
+
+export async function run(): Promise<void> {
+  const mocha = new Mocha({ ui: 'bdd', timeout: 20_000, reporter: class {} as never });
+  // `describe` and `it` become globals before the tests are loaded.
+  mocha.suite.emit('pre-require', globalThis as never, '', mocha);
+  require('./all');
+  const failures = await new Promise<number>((resolve) => follow(mocha.run(resolve)));
+  if (failures) {
+    throw new Error(`${failures} failed`);
+  }
+}
