@@ -92,9 +92,11 @@ export interface InsulationRow {
 
 export interface TemperatureCoefficientRow {
   readonly material: string;
+  readonly grade: string | null;
   readonly referenceC: number;
   readonly alphaPerC: number | null;
   readonly resistivityOhmM: number | null;
+  readonly resistivityOhmCmilPerFt: number | null;
   readonly hotC: number | null;
   readonly hotToColdRatio: number | null;
 }

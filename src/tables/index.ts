@@ -1,1 +1,7 @@
 export type * from './contract';
+export { createTables } from './create-tables';
+export { canonicalEdition, defaultEdition, editionsAvailable } from './edition';
+export { knownSizes } from './known-sizes';
+export { listTables, type TableInfo } from './list-tables';
+export { compareSizes, nearestSizes, parseSize } from './size';
+export type { TableFile } from './table-file';
