@@ -37,7 +37,10 @@ export type DesignationResult =
 export type ParameterType =
   /** The function gets a number in this unit. */
   | { readonly unit: string }
-  /** Any of these units; the function gets `{ value, unit }` in the one whose dimension and kind fit. */
+  /**
+   * Any of these units; the function gets `{ value, unit }` in the one whose dimension and kind fit. An empty list takes
+   * any quantity, and the function (which then has `infer`) gets its number in the coherent SI unit.
+   */
   | { readonly units: readonly string[] }
   | { readonly choice: readonly string[] }
   | { readonly yesNo: true }
@@ -52,6 +55,8 @@ export type Parameter = ParameterType & {
   readonly named?: true;
   /** Used, and stated in the trace, when the argument is not written; in `unit`. */
   readonly default?: number | string | boolean;
+  /** True for a last positional one that may be written any number of times; the function then gets a list. */
+  readonly repeated?: true;
   /** True when it may be left out with no default; the function then gets `undefined`. */
   readonly optional?: true;
   /** The letter symbol of the quantity in formulas: `I`, `R_75`. */

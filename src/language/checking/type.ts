@@ -5,7 +5,13 @@ import type { QuantityType, Unit } from '../../units';
  * inference (it follows the way the expression is written), never of type equality.
  */
 export type Type =
-  | { readonly kind: 'quantity'; readonly quantity: QuantityType; readonly unit: Unit }
+  | {
+      readonly kind: 'quantity';
+      readonly quantity: QuantityType;
+      readonly unit: Unit;
+      /** True when nobody wrote the unit: it follows from the arithmetic. */
+      readonly unitIsDerived?: true;
+    }
   | { readonly kind: 'boolean' }
   | { readonly kind: 'text' }
   /** One of a few words, such as a metal or a raceway type. */
