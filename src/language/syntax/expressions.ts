@@ -1,0 +1,244 @@
+import { nameEnd, skipBlanks } from './characters';
+import { readOperand } from './operands';
+import { maximumDepth, type Reader, replace } from './reader';
+import { Token } from './token';
+import { Node, Operator } from './tree';
+
+/** How strongly operators bind, from loose to tight. */
+export enum Strength {
+  Where = 1,
+  Or,
+  And,
+  Not,
+  Comparison,
+  Convert,
+  Sum,
+  Product,
+  Sign,
+  Power,
+  Reading,
+}
+
+/** The strength of each token as an infix operator; 0 for those that are none. */
+const strengths = new Uint8Array(Token.Unknown + 1);
+const operators = new Uint8Array(Token.Unknown + 1);
+for (const [token, strength, operator] of [
+  [Token.Where, Strength.Where, Operator.None],
+  [Token.Or, Strength.Or, Operator.Or],
+  [Token.And, Strength.And, Operator.And],
+  [Token.Assign, Strength.Comparison, Operator.Equal],
+  [Token.Equal, Strength.Comparison, Operator.Equal],
+  [Token.NotEqual, Strength.Comparison, Operator.NotEqual],
+  [Token.Less, Strength.Comparison, Operator.Less],
+  [Token.LessOrEqual, Strength.Comparison, Operator.LessOrEqual],
+  [Token.Greater, Strength.Comparison, Operator.Greater],
+  [Token.GreaterOrEqual, Strength.Comparison, Operator.GreaterOrEqual],
+  [Token.In, Strength.Convert, Operator.None],
+  [Token.Plus, Strength.Sum, Operator.Add],
+  [Token.Minus, Strength.Sum, Operator.Subtract],
+  [Token.Times, Strength.Product, Operator.Multiply],
+  [Token.Divide, Strength.Product, Operator.Divide],
+  [Token.Power, Strength.Power, Operator.Power],
+  [Token.Superscript, Strength.Power, Operator.Power],
+  [Token.PlusMinus, Strength.Reading, Operator.None],
+  [Token.By, Strength.Reading, Operator.None],
+] as const) {
+  strengths[token] = strength;
+  operators[token] = operator;
+}
+
+/** Reads an expression whose operators bind at least as strongly as `least`. */
+export function readExpression(r: Reader, least: number = Strength.Where): number {
+  if (r.nesting >= maximumDepth) {
+    return tooDeep(r);
+  }
+  r.nesting++;
+  let left = readPrefix(r);
+  while (r.token !== Token.LineEnd || r.runOnToOperator()) {
+    const strength = strengths[r.token];
+    if (strength < least || strength === 0) {
+      break;
+    }
+    left = readInfix(r, left, strength);
+    if (r.tree.heights[left] > maximumDepth) {
+      const node = tooDeep(r);
+      r.tree.starts[node] = r.tree.starts[left];
+      left = node;
+    }
+  }
+  r.nesting--;
+  return left;
+}
+
+function tooDeep(r: Reader): number {
+  if (!r.isLineBroken) {
+    r.report(
+      'nested-too-deep',
+      r.start,
+      r.end,
+      `This expression holds more than ${maximumDepth} steps within one another. Give a part of it a name on a line of its own, or add up a list with \`sum\`.`,
+    );
+  }
+  const skipped = r.skipTo();
+  return skipped < 0 ? r.absent() : skipped;
+}
+
+function readPrefix(r: Reader): number {
+  const { start, token } = r;
+  switch (token) {
+    case Token.Minus:
+      return readUnary(r, Operator.Negate, Strength.Power);
+    case Token.Plus:
+      return readUnary(r, Operator.Plus, Strength.Power);
+    case Token.Not:
+      return readUnary(r, Operator.Not, Strength.Comparison);
+    case Token.If:
+      return readIf(r, start);
+    default:
+      return readOperand(r);
+  }
+}
+
+function readUnary(r: Reader, operator: Operator, strength: Strength): number {
+  const { start } = r;
+  r.advance();
+  r.runOn();
+  const operand = readExpression(r, strength);
+  const node = r.tree.parent(Node.Unary, start, r.tree.ends[operand], operand);
+  r.tree.operators[node] = operator;
+  return node;
+}
+
+function readInfix(r: Reader, left: number, strength: number): number {
+  const { tree, token, start, end } = r;
+  switch (token) {
+    case Token.In:
+      return readConversion(r, left);
+    case Token.By:
+      return readMeter(r, left);
+    case Token.Superscript: {
+      const right = tree.leaf(Node.Number, start, end);
+      tree.numbers[right] = r.text.charCodeAt(start) === 0xb2 ? 2 : 3;
+      r.advance();
+      return binary(r, left, right, token);
+    }
+    case Token.Power: {
+      r.advance();
+      r.runOn();
+      return binary(r, left, readExpression(r, Strength.Sign), token);
+    }
+    case Token.Assign:
+      r.report(
+        'equals-for-comparison',
+        start,
+        end,
+        'A single `=` gives a name its value and cannot stand inside an expression. To compare, write `==`.',
+        replace('Write ==', start, end, '=='),
+      );
+      break;
+    default:
+  }
+  r.advance();
+  r.runOn();
+  const right = readExpression(r, strength + 1);
+  const node = binary(r, left, right, token);
+  if (strength === Strength.Comparison && strengths[r.token] === Strength.Comparison) {
+    reportChain(r, right);
+  }
+  return node;
+}
+
+function binary(r: Reader, left: number, right: number, token: Token): number {
+  const { tree } = r;
+  tree.link(left, right);
+  const kind = token === Token.PlusMinus ? Node.PlusMinus : token === Token.Where ? Node.Where : Node.Binary;
+  const node = tree.parent(kind, tree.starts[left], tree.ends[right], left);
+  tree.operators[node] = operators[token];
+  return node;
+}
+
+function reportChain(r: Reader, middle: number): void {
+  const again = r.text.slice(r.tree.starts[middle], r.tree.ends[middle]);
+  r.report(
+    'chained-comparison',
+    r.start,
+    r.end,
+    `A comparison has two sides, and this is a third. Write two comparisons joined by \`and\`.`,
+    replace(`Write "and ${again}" before it`, r.start, r.start, `and ${again} `),
+  );
+}
+
+/** `expression in unit`; the unit is any word, so that the checker can say which unit was meant. */
+function readConversion(r: Reader, left: number): number {
+  const { tree, text } = r;
+  const from = skipBlanks(text, r.end);
+  let end = r.units.readUnit(text, from);
+  if (end <= from) {
+    end = nameEnd(text, from);
+  }
+  if (end <= from) {
+    r.report(
+      'missing-unit',
+      r.start,
+      r.end,
+      '`in` converts to a unit, and none follows. Write the unit behind it, such as `in A`.',
+    );
+    r.advance();
+    return left;
+  }
+  const node = tree.parent(Node.Convert, tree.starts[left], end, left);
+  tree.setUnit(node, text.slice(from, end), from, end);
+  r.lastStart = from;
+  r.resume(end);
+  return node;
+}
+
+/** `expression by meter` */
+function readMeter(r: Reader, left: number): number {
+  const { tree, start, end } = r;
+  r.advance();
+  if (r.token !== Token.Name) {
+    r.report(
+      'missing-meter',
+      start,
+      end,
+      '`by` names the meter that took the reading, and no name follows. Write the name of a meter defined with `meter(…)`.',
+    );
+    return left;
+  }
+  tree.link(left, r.take(Node.Name));
+  return tree.parent(Node.Reading, tree.starts[left], r.lastEnd, left);
+}
+
+function readIf(r: Reader, start: number): number {
+  const { tree } = r;
+  r.advance();
+  r.runOn();
+  const condition = readExpression(r);
+  const first = condition;
+  let last = readBranch(r, Token.Then, 'then', condition);
+  last = readBranch(r, Token.Else, 'else', last);
+  return tree.parent(Node.If, start, Math.max(r.tree.ends[last], start), first);
+}
+
+/** Reads `then expression` or `else expression` and links it behind `before`. */
+function readBranch(r: Reader, token: Token, word: string, before: number): number {
+  const { tree } = r;
+  if (r.token === Token.LineEnd) {
+    r.runOnToOperator();
+  }
+  if (r.token === token) {
+    r.advance();
+    r.runOn();
+    return tree.link(before, readExpression(r));
+  }
+  if (!r.isLineBroken) {
+    r.report(
+      `missing-${word}`,
+      r.lastStart,
+      r.lastEnd,
+      `An \`if\` is written \`if condition then value else value\`, and its \`${word}\` is missing. Write \`${word}\` and a value here.`,
+    );
+  }
+  return tree.link(before, r.absent());
+}

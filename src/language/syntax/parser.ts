@@ -1,0 +1,36 @@
+import { Reader, type UnitReader } from './reader';
+import { placeComments } from './scanner';
+import { readStatement } from './statements';
+import { Token } from './token';
+import type { SyntaxTree } from './tree';
+import { TreeBuilder } from './tree-builder';
+import type { Vocabulary } from './vocabulary';
+
+const builder = new TreeBuilder();
+
+/**
+ * Reads a cell. Never throws and always ends: what cannot be read becomes an Error node and a diagnostic, and
+ * reading goes on at the next line. `units` finds where a unit ends, `vocabulary` holds the words of sizes.
+ */
+export function parse(text: string, vocabulary: Vocabulary, units: UnitReader): SyntaxTree {
+  builder.reset();
+  const reader = new Reader(text, vocabulary, units, builder);
+  const statements: number[] = [];
+  let outer = -1;
+  while (reader.beginLine()) {
+    const indent = reader.lineIndent;
+    if (outer < 0 || indent < outer) {
+      outer = indent;
+    } else if (indent > outer) {
+      reader.reportIndent();
+    }
+    reader.indent = indent;
+    reader.depth = 0;
+    statements.push(readStatement(reader));
+    if (reader.token !== Token.LineEnd) {
+      break;
+    }
+  }
+  const places = statements.map((node) => ({ start: builder.starts[node], end: builder.ends[node] }));
+  return builder.finish(text, statements, placeComments(text, reader.comments, places), reader.diagnostics);
+}

@@ -1,0 +1,214 @@
+import { hyphenatedEnd, isDigit, isNameStart, nameEnd, skipBlanks } from './characters';
+import { type Reader, replace } from './reader';
+import { Token, wordToken } from './token';
+import { Node } from './tree';
+
+/** Reads a number, a number with its unit, or a size with its words (`12 AWG Cu THHN`). */
+export function readNumberOrSize(r: Reader): number {
+  const { text, tree, start } = r;
+  const { value, decimals } = r.number;
+  let numberEnd = r.end;
+  if (text.charCodeAt(numberEnd) === 47) {
+    const end = aughtSizeEnd(r, start);
+    if (end > 0) {
+      return readDesignation(r, start, end, value);
+    }
+  }
+  let number = value;
+  const c = text.charCodeAt(numberEnd);
+  if ((c === 44 || c === 95) && isDigit(text.charCodeAt(numberEnd + 1))) {
+    const end = separatedEnd(r, start, numberEnd);
+    if (end > 0) {
+      number = r.number.value;
+      numberEnd = end;
+    }
+  }
+  const at = skipBlanks(text, numberEnd);
+  const unitEnd = isUnitStart(text, at) ? endOfUnit(r, at) : at;
+  const node = tree.leaf(unitEnd > at ? Node.Quantity : Node.Number, start, unitEnd > at ? unitEnd : numberEnd);
+  tree.numbers[node] = number;
+  tree.decimals[node] = decimals;
+  if (unitEnd > at) {
+    const unit = text.slice(at, unitEnd);
+    if (r.vocabulary.sizeUnits.has(unit) && beginsDesignation(r, unit, unitEnd)) {
+      tree.count--;
+      return readDesignation(r, start, unitEnd, number);
+    }
+    tree.setUnit(node, unit, at, unitEnd);
+  }
+  r.lastStart = start;
+  r.resume(unitEnd > at ? unitEnd : numberEnd);
+  return node;
+}
+
+/** `#12 Cu`, `#1/0 AWG Al`: a wire size after its sign. */
+export function readHash(r: Reader): number {
+  const { text, tree, start } = r;
+  const digits = r.end;
+  let end = digits;
+  while (isDigit(text.charCodeAt(end))) {
+    end++;
+  }
+  if (end === digits) {
+    r.report(
+      'missing-size',
+      start,
+      r.end,
+      'The sign `#` begins a wire size, and no number follows. Write the size right behind it: `#12`.',
+    );
+    return r.take(Node.Error);
+  }
+  const value = Number(text.slice(digits, end));
+  if (text.charCodeAt(end) === 47 && text.charCodeAt(end + 1) === 48) {
+    end += 2;
+  }
+  const at = skipBlanks(text, end);
+  if (isNameStart(text.charCodeAt(at))) {
+    const unitEnd = r.units.readUnit(text, at);
+    if (unitEnd > at && r.vocabulary.sizeUnits.has(text.slice(at, unitEnd))) {
+      end = unitEnd;
+    }
+  }
+  const node = readDesignation(r, start, end, value);
+  tree.starts[node] = start;
+  return node;
+}
+
+/** The end of a size such as `1/0 AWG` that begins at `start`; 0 when it is a division. */
+function aughtSizeEnd(r: Reader, start: number): number {
+  const { text } = r;
+  const slash = r.end;
+  const isAught =
+    slash === start + 1 &&
+    text.charCodeAt(slash + 1) === 48 &&
+    !isDigit(text.charCodeAt(slash + 2)) &&
+    text.charCodeAt(slash + 2) !== 46;
+  if (!isAught) {
+    return 0;
+  }
+  const at = skipBlanks(text, slash + 2);
+  const end = isNameStart(text.charCodeAt(at)) ? r.units.readUnit(text, at) : at;
+  return end > at && r.vocabulary.sizeUnits.has(text.slice(at, end)) ? end : 0;
+}
+
+/** True when the number before a size unit is a size: the unit is never an area, or a word follows that no area has. */
+function beginsDesignation(r: Reader, unit: string, unitEnd: number): boolean {
+  return r.vocabulary.alwaysSizeUnits.has(unit) || wordEnd(r, unitEnd) > 0;
+}
+
+function readDesignation(r: Reader, start: number, sizeEnd: number, value: number): number {
+  const { tree, text } = r;
+  const size = tree.leaf(Node.Size, start, sizeEnd);
+  tree.numbers[size] = value;
+  let last = size;
+  let end = sizeEnd;
+  for (let next = wordEnd(r, end); next > 0; next = wordEnd(r, end)) {
+    last = tree.link(last, tree.leaf(Node.Word, skipBlanks(text, end), next));
+    end = next;
+  }
+  r.lastStart = tree.starts[last];
+  r.resume(end);
+  return tree.parent(Node.Designation, start, end, size);
+}
+
+/** The end of the designation word that follows `at` on its line, 0 when none does. A word nobody knows counts, so that it can be named as wrong. */
+function wordEnd(r: Reader, at: number): number {
+  const { text } = r;
+  const from = skipBlanks(text, at);
+  const end = from > at ? hyphenatedEnd(text, from) : from;
+  return end > from && isFreeWord(text, from, nameEnd(text, from)) ? end : 0;
+}
+
+/** True for a word that is neither reserved nor the `from` or `to` of an input. */
+const isFreeWord = (text: string, start: number, end: number): boolean =>
+  wordToken(text, start, end) === Token.Name &&
+  !(end - start === 4 && text.startsWith('from', start)) &&
+  !(end - start === 2 && text.startsWith('to', start));
+
+const isUnitStart = (text: string, at: number): boolean => {
+  const c = text.charCodeAt(at);
+  return isNameStart(c) || c === 37 || c === 0xb0 || (c === 49 && text.charCodeAt(at + 1) === 47);
+};
+
+/** The end of the unit at `at`. A plain word that is no unit counts as one, so that the checker can say which was meant. */
+function endOfUnit(r: Reader, at: number): number {
+  const { text } = r;
+  const end = r.units.readUnit(text, at);
+  if (end === at + 2 && text.startsWith('in', at)) {
+    return convertsAfter(r, end) ? at : end;
+  }
+  if (end > at) {
+    return end;
+  }
+  const word = nameEnd(text, at);
+  return word > at && isFreeWord(text, at, word) ? word : at;
+}
+
+/** `5 in` is inches; `0.05 in %` converts, because a unit follows that cannot follow inches. */
+function convertsAfter(r: Reader, end: number): boolean {
+  const { text } = r;
+  const next = skipBlanks(text, end);
+  if (next === end || !isUnitStart(text, next)) {
+    return false;
+  }
+  const word = nameEnd(text, next);
+  const isKeyword = word > next && wordToken(text, next, word) !== Token.Name;
+  return !isKeyword && r.units.readUnit(text, next) > next;
+}
+
+/** The end of a number written with separators, reported; 0 when the comma parts two values. */
+function separatedEnd(r: Reader, start: number, numberEnd: number): number {
+  const { text } = r;
+  let end = numberEnd;
+  let groups = 0;
+  for (;;) {
+    const c = text.charCodeAt(end);
+    let next = end + 1;
+    while (isDigit(text.charCodeAt(next))) {
+      next++;
+    }
+    const isGroup = c === 44 ? next === end + 4 : c === 95 && next > end + 1;
+    if (!isGroup) {
+      break;
+    }
+    end = next;
+    groups++;
+  }
+  const wholeStart = text.slice(start, numberEnd);
+  if (groups > 0 && !wholeStart.includes('.') && wholeStart !== '0') {
+    if (text.charCodeAt(end) === 46 && isDigit(text.charCodeAt(end + 1))) {
+      for (end++; isDigit(text.charCodeAt(end)); end++) {}
+    }
+    const plain = text.slice(start, end).replace(/[,_]/g, '');
+    const fixes = [...replace(`Write ${plain}`, start, end, plain, false)];
+    if (r.depth > 0 && text.charCodeAt(numberEnd) === 44) {
+      fixes.push(...replace('Part the values by a comma and a space', numberEnd, numberEnd + 1, ', ', false));
+    }
+    r.number.value = Number(plain);
+    r.report(
+      'thousands-separator',
+      start,
+      end,
+      `A number is written without separators between its digits. Write \`${plain}\`${r.depth > 0 ? ', or a space behind the comma when these are two values' : ''}.`,
+      fixes,
+    );
+    return end;
+  }
+  if (r.depth > 0 || text.charCodeAt(numberEnd) !== 44) {
+    return 0;
+  }
+  end = numberEnd + 1;
+  while (isDigit(text.charCodeAt(end))) {
+    end++;
+  }
+  const plain = text.slice(start, end).replace(',', '.');
+  r.number.value = Number(plain);
+  r.report(
+    'decimal-comma',
+    start,
+    end,
+    `The decimal sign is a point. Write \`${plain}\`.`,
+    replace(`Write ${plain}`, start, end, plain, false),
+  );
+  return end;
+}

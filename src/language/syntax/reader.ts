@@ -1,0 +1,109 @@
+import type { Diagnostic, Fix } from '../../text';
+import { skipBlanks } from './characters';
+import { Scanner } from './scanner';
+import { Token } from './token';
+import { Node } from './tree';
+import type { TreeBuilder } from './tree-builder';
+import type { Vocabulary } from './vocabulary';
+
+/** Finds where a unit ends; the unit table implements it. */
+export interface UnitReader {
+  /** The end of the longest unit expression that begins at `offset`, or `offset` itself when none does. */
+  readUnit(text: string, offset: number): number;
+}
+
+/** Brackets within brackets, and the height of a tree: deep enough for any sheet, shallow enough for every stack. */
+export const maximumDepth = 200;
+
+/** What all parts of the parser share: the tokens, the tree that grows, and the problems found. */
+export class Reader extends Scanner {
+  readonly diagnostics: Diagnostic[] = [];
+  /** Calls of the parser within each other, for the bound on depth. */
+  nesting = 0;
+  /** Problems there were before the line that is being read: one line reports what cannot be read only once. */
+  private known = 0;
+
+  constructor(
+    text: string,
+    readonly vocabulary: Vocabulary,
+    readonly units: UnitReader,
+    readonly tree: TreeBuilder,
+  ) {
+    super(text);
+  }
+
+  get isLineOver(): boolean {
+    return this.token <= Token.LineEnd;
+  }
+
+  report(code: string, start: number, end: number, message: string, fixes?: readonly Fix[]): void {
+    this.diagnostics.push({
+      code,
+      severity: 'error',
+      span: { start, end },
+      message,
+      ...(fixes && fixes.length > 0 ? { fixes } : undefined),
+    });
+  }
+
+  /** From here on a problem with what cannot be read is a new one. */
+  startLine(): void {
+    this.known = this.diagnostics.length;
+  }
+
+  /** True when this line has shown a problem already, so that what follows from it is not worth another. */
+  get isLineBroken(): boolean {
+    return this.diagnostics.length > this.known;
+  }
+
+  /** Says that the line just begun is indented and nothing above it takes indented lines. */
+  reportIndent(): void {
+    this.report(
+      'unexpected-indent',
+      this.start,
+      this.end,
+      'This line is indented, and nothing above it takes indented lines. Begin it where the other lines begin; fields stand below `name = function` and read `field: value`.',
+    );
+  }
+
+  /** A node for the current token, which is passed. */
+  take(kind: Node): number {
+    const node = this.tree.leaf(kind, this.start, this.end);
+    this.advance();
+    return node;
+  }
+
+  /** A node for what is not there, of no width. */
+  absent(at = this.lastEnd): number {
+    return this.tree.leaf(Node.Error, at, at);
+  }
+
+  /** The current token as written. */
+  get currentText(): string {
+    return this.text.slice(this.start, this.end);
+  }
+
+  /** Passes everything up to one of the tokens or the line's end; the Error node holds it, -1 when there was nothing. */
+  skipTo(...stops: readonly Token[]): number {
+    const from = this.start;
+    if (this.isLineOver || stops.includes(this.token)) {
+      return -1;
+    }
+    while (!this.isLineOver && !stops.includes(this.token)) {
+      this.advance();
+    }
+    return this.tree.leaf(Node.Error, from, this.lastEnd);
+  }
+
+  /** End of the unit that stands at `at` or after white space there; `at` itself when none does. */
+  unitEnd(at: number): number {
+    const from = skipBlanks(this.text, at);
+    const end = this.units.readUnit(this.text, from);
+    return end > from ? end : at;
+  }
+}
+
+/** A fix of one edit. */
+export const replace = (title: string, start: number, end: number, newText: string, safe = true): readonly Fix[] => [
+  { title, edits: [{ span: { start, end }, newText }], safe },
+];

@@ -1,0 +1,203 @@
+import { readIndented } from './blocks';
+import { lineEnd } from './characters';
+import { readExpression } from './expressions';
+import { readText } from './operands';
+import { type Reader, replace } from './reader';
+import { endLine } from './statements';
+import { Token } from './token';
+import { Node } from './tree';
+
+/** `name = schedule` with a table and computed columns below it, or `name = schedule "file.csv"`. */
+export function readSchedule(r: Reader, start: number, name: number): number {
+  const { tree } = r;
+  const word = r.start;
+  r.advance();
+  let last = name;
+  let width = -1;
+  if (r.token === Token.Text) {
+    last = tree.link(last, readText(r));
+    width = 0;
+  }
+  if (!r.isLineOver) {
+    const rest = r.isLineBroken ? -1 : r.start;
+    if (rest >= 0) {
+      r.report(
+        'unexpected-text',
+        rest,
+        lineEnd(r.text, rest),
+        'The rows of a schedule stand in the lines below it, each indented by two spaces. Begin a new line here.',
+      );
+    }
+    last = tree.link(last, r.skipTo());
+  }
+  const head = last;
+  last = readIndented(r, last, () => {
+    if (r.token !== Token.Bar) {
+      return readColumn(r);
+    }
+    if (width < 0) {
+      const header = readHeader(r);
+      width = countChildren(r, header);
+      return header;
+    }
+    return isSeparator(r.text, r.start) ? skipSeparator(r) : readRow(r, width);
+  });
+  if (last === head && width < 0 && !r.isLineBroken) {
+    r.report(
+      'missing-table',
+      word,
+      r.lastEnd,
+      'A schedule has rows, and none follow. Write a table below this line, each row indented and between `|`, or the name of a file in quotes.',
+    );
+  }
+  return tree.parent(Node.Schedule, start, Math.max(r.lastEnd, tree.ends[last]), name);
+}
+
+function countChildren(r: Reader, node: number): number {
+  let count = 0;
+  for (let child = r.tree.firstChildren[node]; child >= 0; child = r.tree.nextSiblings[child]) {
+    count++;
+  }
+  return count;
+}
+
+/** True when the row at `at` holds nothing but dashes and colons between its bars. */
+function isSeparator(text: string, at: number): boolean {
+  let dashes = 0;
+  for (let offset = at, end = lineEnd(text, at); offset < end; offset++) {
+    const c = text.charAt(offset);
+    if (c === '-') {
+      dashes++;
+    } else if (c !== '|' && c !== ':' && c !== ' ' && c !== '\t') {
+      return false;
+    }
+  }
+  return dashes > 0;
+}
+
+function skipSeparator(r: Reader): number {
+  r.inRow = true;
+  while (!r.isLineOver) {
+    r.advance();
+  }
+  r.inRow = false;
+  return -1;
+}
+
+/** Reads the cells of the row that begins at the current bar, each with `readCell`, and passes the closing bar. */
+function readCells(r: Reader, kind: Node, width: number, readCell: (r: Reader) => number): number {
+  const { tree, start } = r;
+  r.inRow = true;
+  let first = -1;
+  let last = -1;
+  let count = 0;
+  const add = (node: number) => {
+    first = first < 0 ? node : first;
+    last = last < 0 ? node : tree.link(last, node);
+    count++;
+  };
+  while (r.token === Token.Bar) {
+    r.advance();
+    if (r.isLineOver) {
+      break;
+    }
+    if (width >= 0 && count === width) {
+      reportWidth(r, start, width, 'more');
+      r.skipTo();
+      add(tree.leaf(Node.Error, r.lastStart, r.lastEnd));
+      break;
+    }
+    add(r.token === Token.Bar ? tree.leaf(Node.Empty, r.lastEnd, r.lastEnd) : readCell(r));
+  }
+  if (width > count) {
+    reportWidth(r, start, width, 'fewer');
+    while (count < width) {
+      add(tree.leaf(Node.Empty, r.lastEnd, r.lastEnd));
+    }
+  }
+  r.inRow = false;
+  return tree.parent(kind, start, r.lastEnd, first);
+}
+
+function reportWidth(r: Reader, start: number, width: number, what: 'more' | 'fewer'): void {
+  if (!r.isLineBroken) {
+    r.report(
+      'row-width',
+      start,
+      trimmedLineEnd(r.text, start),
+      `This row has ${what} cells than the ${width} of the heading. Give it one cell for each column.`,
+    );
+  }
+}
+
+function trimmedLineEnd(text: string, at: number): number {
+  let end = lineEnd(text, at);
+  while (end > at && ' \t'.includes(text.charAt(end - 1))) {
+    end--;
+  }
+  return end;
+}
+
+function readHeader(r: Reader): number {
+  return readCells(r, Node.HeaderRow, -1, () => {
+    if (r.token === Token.Name && r.text.charCodeAt(r.afterToken()) === 124) {
+      return r.take(Node.Name);
+    }
+    const { start } = r;
+    const cell = r.skipTo(Token.Bar);
+    const end = r.lastEnd;
+    const found = r.text.slice(start, end);
+    const name = found.replace(/[^\p{L}\p{N}_]+/gu, '_').replace(/^[\d_]+|_+$/gu, '');
+    r.report(
+      'bad-column-name',
+      start,
+      end,
+      `The heading \`${found}\` is not one name, and formulas name columns by it. Write letters, digits and \`_\` without spaces.`,
+      name ? replace(`Write ${name}`, start, end, name, false) : undefined,
+    );
+    return cell;
+  });
+}
+
+function readRow(r: Reader, width: number): number {
+  return readCells(r, Node.Row, width, () => {
+    r.startLine();
+    const { start } = r;
+    const cell = readExpression(r);
+    if (r.token === Token.Bar || r.isLineOver) {
+      return cell;
+    }
+    r.skipTo(Token.Bar);
+    const end = r.lastEnd;
+    const found = r.text.slice(start, end);
+    if (!r.isLineBroken) {
+      r.report(
+        'unexpected-text',
+        start,
+        end,
+        `The cell \`${found}\` is not one value. Write a number with its unit, a name or a formula, or put text in double quotes.`,
+        replace('Put it in quotation marks', start, end, `"${found.replaceAll('"', '')}"`, false),
+      );
+    }
+    return r.tree.leaf(Node.Error, start, end);
+  });
+}
+
+/** `name = expression`, a computed column below the rows. */
+function readColumn(r: Reader): number {
+  const { tree, start } = r;
+  if (r.token !== Token.Name || !r.isAssign(r.afterToken())) {
+    r.report(
+      'unexpected-text',
+      start,
+      trimmedLineEnd(r.text, start),
+      'Below a schedule stand its rows, each between `|`, and computed columns such as `amps = load / voltage`. This line is neither.',
+    );
+    return r.skipTo();
+  }
+  const name = r.take(Node.Name);
+  r.advance();
+  r.runOn();
+  const value = tree.link(name, readExpression(r));
+  return endLine(r, tree.parent(Node.Column, start, Math.max(r.lastEnd, tree.ends[value]), name));
+}

@@ -1,0 +1,138 @@
+import type { Diagnostic } from '../../text';
+import type { Comment, Node, SyntaxTree } from './tree';
+
+/**
+ * Grows the parallel arrays of one tree. The arrays are kept from parse to parse and copied to size at the end, so
+ * that reading a cell makes no garbage but its result.
+ */
+export class TreeBuilder {
+  private capacity = 0;
+  count = 0;
+  kinds!: Uint8Array;
+  starts!: Int32Array;
+  ends!: Int32Array;
+  firstChildren!: Int32Array;
+  nextSiblings!: Int32Array;
+  operators!: Uint8Array;
+  numbers!: Float64Array;
+  decimals!: Int8Array;
+  units!: Int32Array;
+  unitStarts!: Int32Array;
+  unitEnds!: Int32Array;
+  /** Height of the tree below each node; not part of the result. */
+  heights!: Uint16Array;
+  private unitTexts: string[] = [];
+  private unitIndexes = new Map<string, number>();
+
+  constructor() {
+    this.grow(1024);
+  }
+
+  reset(): void {
+    this.count = 0;
+    this.unitTexts = [];
+    this.unitIndexes.clear();
+  }
+
+  /** A node without children. */
+  leaf(kind: Node, start: number, end: number): number {
+    if (this.count === this.capacity) {
+      this.grow(this.capacity * 2);
+    }
+    const node = this.count++;
+    this.kinds[node] = kind;
+    this.starts[node] = start;
+    this.ends[node] = end;
+    this.firstChildren[node] = -1;
+    this.nextSiblings[node] = -1;
+    this.operators[node] = 0;
+    this.numbers[node] = 0;
+    this.decimals[node] = 0;
+    this.units[node] = -1;
+    this.unitStarts[node] = 0;
+    this.unitEnds[node] = 0;
+    this.heights[node] = 0;
+    return node;
+  }
+
+  /** A node whose children begin with `first`, already linked to its siblings. */
+  parent(kind: Node, start: number, end: number, first: number): number {
+    const node = this.leaf(kind, start, end);
+    this.firstChildren[node] = first;
+    let height = 0;
+    for (let child = first; child >= 0; child = this.nextSiblings[child]) {
+      if (this.heights[child] >= height) {
+        height = this.heights[child] + 1;
+      }
+    }
+    this.heights[node] = height;
+    return node;
+  }
+
+  /** Makes `next` the sibling after `node`, and returns it. */
+  link(node: number, next: number): number {
+    this.nextSiblings[node] = next;
+    return next;
+  }
+
+  setUnit(node: number, text: string, start: number, end: number): void {
+    let index = this.unitIndexes.get(text);
+    if (index === undefined) {
+      index = this.unitTexts.push(text) - 1;
+      this.unitIndexes.set(text, index);
+    }
+    this.units[node] = index;
+    this.unitStarts[node] = start;
+    this.unitEnds[node] = end;
+  }
+
+  finish(
+    text: string,
+    statements: readonly number[],
+    comments: readonly Comment[],
+    diagnostics: readonly Diagnostic[],
+  ): SyntaxTree {
+    const { count } = this;
+    return {
+      text,
+      count,
+      kinds: this.kinds.slice(0, count),
+      starts: this.starts.slice(0, count),
+      ends: this.ends.slice(0, count),
+      firstChildren: this.firstChildren.slice(0, count),
+      nextSiblings: this.nextSiblings.slice(0, count),
+      operators: this.operators.slice(0, count),
+      numbers: this.numbers.slice(0, count),
+      decimals: this.decimals.slice(0, count),
+      units: this.units.slice(0, count),
+      unitTexts: this.unitTexts,
+      unitStarts: this.unitStarts.slice(0, count),
+      unitEnds: this.unitEnds.slice(0, count),
+      statements,
+      comments,
+      diagnostics,
+    };
+  }
+
+  private grow(capacity: number): void {
+    const larger = <T extends { set(from: T): void }>(array: T, from: T | undefined): T => {
+      if (from) {
+        array.set(from);
+      }
+      return array;
+    };
+    this.kinds = larger(new Uint8Array(capacity), this.kinds);
+    this.starts = larger(new Int32Array(capacity), this.starts);
+    this.ends = larger(new Int32Array(capacity), this.ends);
+    this.firstChildren = larger(new Int32Array(capacity), this.firstChildren);
+    this.nextSiblings = larger(new Int32Array(capacity), this.nextSiblings);
+    this.operators = larger(new Uint8Array(capacity), this.operators);
+    this.numbers = larger(new Float64Array(capacity), this.numbers);
+    this.decimals = larger(new Int8Array(capacity), this.decimals);
+    this.units = larger(new Int32Array(capacity), this.units);
+    this.unitStarts = larger(new Int32Array(capacity), this.unitStarts);
+    this.unitEnds = larger(new Int32Array(capacity), this.unitEnds);
+    this.heights = larger(new Uint16Array(capacity), this.heights);
+    this.capacity = capacity;
+  }
+}
