@@ -2,7 +2,19 @@
  * Physical dimensions as vectors of exponents. Each distinct vector is one object, so `===` compares dimensions.
  * Every currency is a base of its own: dollars do not turn into euros by arithmetic.
  */
-export const bases = ['length', 'mass', 'time', 'current', 'temperature', 'USD', 'CAD', 'MXN', 'EUR', 'GBP'] as const;
+export const bases = [
+  'length',
+  'mass',
+  'time',
+  'current',
+  'temperature',
+  'luminousIntensity',
+  'USD',
+  'CAD',
+  'MXN',
+  'EUR',
+  'GBP',
+] as const;
 export type Base = (typeof bases)[number];
 
 export interface Dimension {

@@ -8,6 +8,10 @@ export {
   multiplyDimensions,
   raiseDimension,
 } from './dimension';
+export { type UnitSystem, unitFor } from './display-unit';
+export { loadMathjs } from './mathjs-bridge';
+export { parseUnit, type UnitProblem } from './parse-unit';
+export { withPrefix } from './prefixes';
 export {
   absoluteTemperature,
   type Kind,
@@ -18,4 +22,7 @@ export {
   temperatureDifference,
   temperatureDimension,
 } from './quantity-type';
+export { readUnit } from './read-unit';
 export { fromBase, toBase, type Unit } from './unit';
+export { type NamedUnit, namedUnits } from './unit-table';
+export { type UnitWord, unitWords } from './unit-words';
