@@ -28,15 +28,17 @@ function monotone<Row>(
     broken(rows) {
       const wrong: Broken<Row>[] = [];
       let before: number | undefined;
+      let beside: Row | undefined;
       for (const row of rows) {
         const now = read(row);
         if (now === null || now === undefined) {
           continue;
         }
         if (before !== undefined && !inOrder(before, now)) {
-          wrong.push({ row, column, found: `${now} after ${before}` });
+          wrong.push({ row, beside, column, found: `${now} after ${before}` });
         }
         before = now;
+        beside = row;
       }
       return wrong;
     },

@@ -24,6 +24,8 @@ export interface Check<Row> {
 
 export interface Broken<Row> {
   readonly row: Row;
+  /** The row that it is out of step with. */
+  readonly beside?: Row;
   readonly column: string;
   readonly found: string;
 }

@@ -25,12 +25,13 @@ export const wireTable: Subject<WireTableRow> = {
       (row) => areaOf(row.size) / 0.000506707,
       0.001,
     ),
+    // Half of a printed diameter's last digit is up to 0.05 %, twice that in the square, and the area's own comes on top.
     near(
       'areaCmil is the square of diameterMils',
       'areaCmil',
       (row) => row.areaCmil,
       (row) => row.diameterMils ** 2,
-      0.001,
+      0.0015,
     ),
     near(
       'ohmPerKft times area is 10.371 Ω·cmil/ft',
