@@ -4,6 +4,6 @@ export type * from './evaluation/value';
 export * from './library';
 export type * from './program';
 export { parse } from './syntax/parser';
-export type { UnitReader } from './syntax/reader';
 export * from './syntax/tree';
+export type { UnitReader } from './syntax/unit-reader';
 export type { Vocabulary } from './syntax/vocabulary';

@@ -1,9 +1,10 @@
-import { Reader, type UnitReader } from './reader';
-import { placeComments } from './scanner';
-import { readStatement } from './statements';
-import { Token } from './token';
+import { Reader } from './parsing/reader';
+import { readStatement } from './parsing/statements';
+import { TreeBuilder } from './parsing/tree-builder';
+import { placeComments } from './scanning/comments';
+import { Token } from './scanning/token';
 import type { SyntaxTree } from './tree';
-import { TreeBuilder } from './tree-builder';
+import type { UnitReader } from './unit-reader';
 import type { Vocabulary } from './vocabulary';
 
 const builder = new TreeBuilder();

@@ -1,6 +1,6 @@
 import { parse } from '../../../src/language/syntax/parser';
-import type { UnitReader } from '../../../src/language/syntax/reader';
 import type { SyntaxTree } from '../../../src/language/syntax/tree';
+import type { UnitReader } from '../../../src/language/syntax/unit-reader';
 import type { Vocabulary } from '../../../src/language/syntax/vocabulary';
 
 /** Units enough for the tests of the grammar: names, then `/`, `·` and `^` where they are written tight. */

@@ -1,11 +1,12 @@
+import { nameEnd, skipBlanks } from '../scanning/characters';
+import { isAssign } from '../scanning/line-starts';
+import { Token } from '../scanning/token';
+import { Node } from '../tree';
 import { reportEqualsForColon } from './brackets';
-import { nameEnd, skipBlanks } from './characters';
 import { readExpression } from './expressions';
+import { endLine } from './line-rest';
 import { isWordToken } from './operands';
 import type { Reader } from './reader';
-import { endLine } from './statements';
-import { Token } from './token';
-import { Node } from './tree';
 
 /**
  * Reads the indented lines below a statement, one by one, each with `read`, which returns a node or -1.
@@ -36,7 +37,7 @@ export function readBlock(r: Reader, start: number, name: number, callee: number
   const below = r.lookBelow();
   const end = nameEnd(text, below);
   const next = skipBlanks(text, end);
-  const isField = end > below && (next >= text.length || ':\n\r'.includes(text.charAt(next)));
+  const isField = end > below && (next >= text.length || ':\n\r'.includes(text.charAt(next)) || isAssign(text, next));
   if (!isField) {
     return -1;
   }

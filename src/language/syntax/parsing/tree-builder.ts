@@ -1,5 +1,5 @@
-import type { Diagnostic } from '../../text';
-import type { Comment, Node, SyntaxTree } from './tree';
+import type { Diagnostic } from '../../../text';
+import type { Comment, Node, SyntaxTree } from '../tree';
 
 /**
  * Grows the parallel arrays of one tree. The arrays are kept from parse to parse and copied to size at the end, so

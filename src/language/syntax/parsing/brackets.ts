@@ -1,9 +1,10 @@
-import { skipBlanks } from './characters';
+import { skipBlanks } from '../scanning/characters';
+import { isAssign } from '../scanning/line-starts';
+import { Token } from '../scanning/token';
+import { Node } from '../tree';
 import { readExpression } from './expressions';
 import { isWordToken } from './operands';
 import { type Reader, replace } from './reader';
-import { Token } from './token';
-import { Node } from './tree';
 
 /** Reads `(expression)`, `[a, b]` or the arguments of a call, whose name is `first`. */
 export function readBrackets(r: Reader, kind: Node.Group | Node.List | Node.Call, start: number, first = -1): number {
@@ -24,12 +25,12 @@ export function readBrackets(r: Reader, kind: Node.Group | Node.List | Node.Call
   if (kind === Node.Group) {
     add(readExpression(r));
   } else {
-    while (!r.at(close) && !r.isLineOver) {
+    while (!r.at(close) && !r.isOver) {
       const before = r.start;
       add(kind === Node.Call ? readArgument(r) : readExpression(r));
       if (r.at(Token.Comma)) {
         r.advance();
-      } else if (!r.at(close) && !r.isLineOver) {
+      } else if (!r.at(close) && !r.isOver) {
         reportStray(r, kind);
         if (r.start === before) {
           add(r.take(Node.Error));
@@ -42,7 +43,7 @@ export function readBrackets(r: Reader, kind: Node.Group | Node.List | Node.Call
       }
     }
   }
-  if (kind === Node.Group && !r.at(close) && !r.isLineOver) {
+  if (kind === Node.Group && !r.at(close) && !r.isOver) {
     reportStray(r, kind);
     add(r.skipTo(close));
   }
@@ -66,7 +67,7 @@ export function readBrackets(r: Reader, kind: Node.Group | Node.List | Node.Call
 function readArgument(r: Reader): number {
   const { tree, start } = r;
   const at = isWordToken(r.token) ? r.afterToken() : -1;
-  const isNamed = at >= 0 && (r.text.charCodeAt(at) === 58 || r.isAssign(at));
+  const isNamed = at >= 0 && (r.text.charCodeAt(at) === 58 || isAssign(r.text, at));
   if (!isNamed) {
     const expression = readExpression(r);
     return tree.parent(Node.Argument, tree.starts[expression], tree.ends[expression], expression);

@@ -1,9 +1,10 @@
+import { Token } from '../scanning/token';
+import { Node } from '../tree';
 import { readIndented } from './blocks';
 import { readExpression, Strength } from './expressions';
+import { endLine } from './line-rest';
+import { readRange } from './ranges';
 import { type Reader, replace } from './reader';
-import { endLine, readRange } from './statements';
-import { Token } from './token';
-import { Node } from './tree';
 
 /** `solve a, b in 1 ft .. 9 ft` and the indented equations below it. */
 export function readSolve(r: Reader, start: number): number {
@@ -16,7 +17,7 @@ export function readSolve(r: Reader, start: number): number {
     r.runOn();
     last = tree.link(last, readUnknown(r));
   }
-  if (!r.isLineOver) {
+  if (!r.isOver) {
     if (!r.isLineBroken) {
       r.report(
         'unexpected-text',
@@ -46,12 +47,12 @@ function readUnknown(r: Reader): number {
     if (!r.isLineBroken) {
       r.report(
         'missing-name',
-        r.isLineOver ? r.lastStart : r.start,
-        r.isLineOver ? r.lastEnd : r.end,
+        r.isOver ? r.lastStart : r.start,
+        r.isOver ? r.lastEnd : r.end,
         '`solve` is followed by the names of the unknowns. Write them as in `solve current, power`.',
       );
     }
-    return r.isLineOver ? r.absent() : r.take(Node.Error);
+    return r.isOver ? r.absent() : r.take(Node.Error);
   }
   const name = r.take(Node.Name);
   if (r.at(Token.In)) {

@@ -1,7 +1,7 @@
-import { hyphenatedEnd, isDigit, isNameStart, nameEnd, skipBlanks } from './characters';
+import { hyphenatedEnd, isDigit, isNameStart, nameEnd, skipBlanks } from '../scanning/characters';
+import { Token, wordToken } from '../scanning/token';
+import { Node } from '../tree';
 import { type Reader, replace } from './reader';
-import { Token, wordToken } from './token';
-import { Node } from './tree';
 
 /** Reads a number, a number with its unit, or a size with its words (`12 AWG Cu THHN`). */
 export function readNumberOrSize(r: Reader): number {

@@ -1,16 +1,11 @@
-import type { Diagnostic, Fix } from '../../text';
-import { skipBlanks } from './characters';
-import { Scanner } from './scanner';
-import { Token } from './token';
-import { Node } from './tree';
+import type { Diagnostic, Fix } from '../../../text';
+import { skipBlanks } from '../scanning/characters';
+import { Scanner } from '../scanning/scanner';
+import { Token } from '../scanning/token';
+import { Node } from '../tree';
+import type { UnitReader } from '../unit-reader';
+import type { Vocabulary } from '../vocabulary';
 import type { TreeBuilder } from './tree-builder';
-import type { Vocabulary } from './vocabulary';
-
-/** Finds where a unit ends; the unit table implements it. */
-export interface UnitReader {
-  /** The end of the longest unit expression that begins at `offset`, or `offset` itself when none does. */
-  readUnit(text: string, offset: number): number;
-}
 
 /** Brackets within brackets, and the height of a tree: deep enough for any sheet, shallow enough for every stack. */
 export const maximumDepth = 200;
@@ -32,8 +27,9 @@ export class Reader extends Scanner {
     super(text);
   }
 
-  get isLineOver(): boolean {
-    return this.token <= Token.LineEnd;
+  /** True when nothing more stands here: at the line's end, and in a table at the cell's. */
+  get isOver(): boolean {
+    return this.token <= Token.LineEnd || (this.inRow && this.token === Token.Bar);
   }
 
   report(code: string, start: number, end: number, message: string, fixes?: readonly Fix[]): void {
@@ -86,10 +82,10 @@ export class Reader extends Scanner {
   /** Passes everything up to one of the tokens or the line's end; the Error node holds it, -1 when there was nothing. */
   skipTo(...stops: readonly Token[]): number {
     const from = this.start;
-    if (this.isLineOver || stops.includes(this.token)) {
+    if (this.isOver || stops.includes(this.token)) {
       return -1;
     }
-    while (!this.isLineOver && !stops.includes(this.token)) {
+    while (!this.isOver && !stops.includes(this.token)) {
       this.advance();
     }
     return this.tree.leaf(Node.Error, from, this.lastEnd);

@@ -1,9 +1,10 @@
+import { isNameStart, nameEnd } from '../scanning/characters';
+import { isQuote } from '../scanning/scanner';
+import { Token } from '../scanning/token';
+import { Node } from '../tree';
 import { readBrackets } from './brackets';
-import { isNameStart, nameEnd } from './characters';
 import { readHash, readNumberOrSize } from './quantities';
 import type { Reader } from './reader';
-import { Token } from './token';
-import { Node } from './tree';
 
 /** Reads what operators stand between, with the members (`.field`) behind it. */
 export function readOperand(r: Reader): number {
@@ -126,8 +127,6 @@ export function readText(r: Reader): number {
   return r.take(Node.Text);
 }
 
-const isQuote = (c: number): boolean => c === 34 || c === 0x201c || c === 0x201d;
-
 function readMember(r: Reader, record: number): number {
   const { tree, start, end } = r;
   r.advance();
@@ -160,7 +159,7 @@ function missing(r: Reader): number {
     return r.take(Node.Error);
   }
   if (!r.isLineBroken) {
-    if (r.isLineOver) {
+    if (r.isOver) {
       r.report(
         'missing-expression',
         r.lastStart,

@@ -1,8 +1,8 @@
-import { nameEnd, skipBlanks } from './characters';
+import { nameEnd, skipBlanks } from '../scanning/characters';
+import { Token } from '../scanning/token';
+import { Node, Operator } from '../tree';
 import { readOperand } from './operands';
 import { maximumDepth, type Reader, replace } from './reader';
-import { Token } from './token';
-import { Node, Operator } from './tree';
 
 /** How strongly operators bind, from loose to tight. */
 export enum Strength {

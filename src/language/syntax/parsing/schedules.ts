@@ -1,11 +1,12 @@
+import { lineEnd } from '../scanning/characters';
+import { isAssign } from '../scanning/line-starts';
+import { Token } from '../scanning/token';
+import { Node } from '../tree';
 import { readIndented } from './blocks';
-import { lineEnd } from './characters';
 import { readExpression } from './expressions';
+import { endLine } from './line-rest';
 import { readText } from './operands';
 import { type Reader, replace } from './reader';
-import { endLine } from './statements';
-import { Token } from './token';
-import { Node } from './tree';
 
 /** `name = schedule` with a table and computed columns below it, or `name = schedule "file.csv"`. */
 export function readSchedule(r: Reader, start: number, name: number): number {
@@ -18,7 +19,7 @@ export function readSchedule(r: Reader, start: number, name: number): number {
     last = tree.link(last, readText(r));
     width = 0;
   }
-  if (!r.isLineOver) {
+  if (!r.isOver) {
     const rest = r.isLineBroken ? -1 : r.start;
     if (rest >= 0) {
       r.report(
@@ -77,11 +78,17 @@ function isSeparator(text: string, at: number): boolean {
 
 function skipSeparator(r: Reader): number {
   r.inRow = true;
-  while (!r.isLineOver) {
-    r.advance();
-  }
+  passLine(r);
   r.inRow = false;
   return -1;
+}
+
+/** Passes what stands left on the line, cells included, and returns where it ends. */
+function passLine(r: Reader): number {
+  while (r.token > Token.LineEnd) {
+    r.advance();
+  }
+  return r.lastEnd;
 }
 
 /** Reads the cells of the row that begins at the current bar, each with `readCell`, and passes the closing bar. */
@@ -98,13 +105,13 @@ function readCells(r: Reader, kind: Node, width: number, readCell: (r: Reader) =
   };
   while (r.token === Token.Bar) {
     r.advance();
-    if (r.isLineOver) {
+    if (r.token <= Token.LineEnd) {
       break;
     }
     if (width >= 0 && count === width) {
       reportWidth(r, start, width, 'more');
-      r.skipTo();
-      add(tree.leaf(Node.Error, r.lastStart, r.lastEnd));
+      const from = r.start;
+      add(tree.leaf(Node.Error, from, passLine(r)));
       break;
     }
     add(r.token === Token.Bar ? tree.leaf(Node.Empty, r.lastEnd, r.lastEnd) : readCell(r));
@@ -144,7 +151,7 @@ function readHeader(r: Reader): number {
       return r.take(Node.Name);
     }
     const { start } = r;
-    const cell = r.skipTo(Token.Bar);
+    const cell = r.skipTo();
     const end = r.lastEnd;
     const found = r.text.slice(start, end);
     const name = found.replace(/[^\p{L}\p{N}_]+/gu, '_').replace(/^[\d_]+|_+$/gu, '');
@@ -164,10 +171,10 @@ function readRow(r: Reader, width: number): number {
     r.startLine();
     const { start } = r;
     const cell = readExpression(r);
-    if (r.token === Token.Bar || r.isLineOver) {
+    if (r.isOver) {
       return cell;
     }
-    r.skipTo(Token.Bar);
+    r.skipTo();
     const end = r.lastEnd;
     const found = r.text.slice(start, end);
     if (!r.isLineBroken) {
@@ -186,7 +193,7 @@ function readRow(r: Reader, width: number): number {
 /** `name = expression`, a computed column below the rows. */
 function readColumn(r: Reader): number {
   const { tree, start } = r;
-  if (r.token !== Token.Name || !r.isAssign(r.afterToken())) {
+  if (r.token !== Token.Name || !isAssign(r.text, r.afterToken())) {
     r.report(
       'unexpected-text',
       start,

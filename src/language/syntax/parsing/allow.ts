@@ -1,0 +1,30 @@
+import { hyphenatedEnd, nameEnd } from '../scanning/characters';
+import { Node } from '../tree';
+import { readLabel, readStatementName } from './labels';
+import type { Reader } from './reader';
+
+/** `allow lint-id "reason"` */
+export function readAllow(r: Reader, start: number): number {
+  const { tree, text } = r;
+  const example = 'allow voltage-drop "sized by the supplier"';
+  r.advance();
+  let lint: number;
+  if (nameEnd(text, r.start) > r.start) {
+    const end = hyphenatedEnd(text, r.start);
+    lint = tree.leaf(Node.Name, r.start, end);
+    r.lastStart = r.start;
+    r.resume(end);
+  } else {
+    lint = readStatementName(r, 'allow', example);
+  }
+  const last = readLabel(r, lint, 'reason');
+  if (last === lint && !r.isLineBroken && r.isOver) {
+    r.report(
+      'missing-reason',
+      tree.starts[lint],
+      tree.ends[lint],
+      `A finding is allowed for a reason, which the report prints. Write it in quotes behind the name: \`${example}\`.`,
+    );
+  }
+  return tree.parent(Node.Allow, start, r.lastEnd, lint);
+}

@@ -1,0 +1,65 @@
+import { holdsParameters, isAssign } from '../scanning/line-starts';
+import { statementWords, Token } from '../scanning/token';
+import { Node } from '../tree';
+import { readAllow } from './allow';
+import { readCheck } from './check';
+import { readDefinition, readFunction } from './definitions';
+import { readExpression } from './expressions';
+import { readInput } from './input';
+import { endLine } from './line-rest';
+import { isWordToken } from './operands';
+import type { Reader } from './reader';
+import { readSolve } from './solve';
+import { readUse } from './use';
+
+/** Reads one statement, with the indented lines that belong to it, and whatever else stands on its line. */
+export function readStatement(r: Reader): number {
+  r.startLine();
+  const node = readKind(r);
+  return endLine(r, node);
+}
+
+function readKind(r: Reader): number {
+  const { token, start } = r;
+  if (isWordToken(token)) {
+    const next = r.afterToken();
+    if (isAssign(r.text, next)) {
+      return readDefinition(r);
+    }
+    if (token === Token.Name) {
+      const word = statementWordAt(r, next);
+      if (word) {
+        return readers[word](r, start);
+      }
+      if (r.text.charCodeAt(next) === 58) {
+        return readDefinition(r);
+      }
+      if (r.text.charCodeAt(next) === 40 && holdsParameters(r.text, next)) {
+        return readFunction(r, start);
+      }
+    }
+  }
+  const expression = readExpression(r);
+  return r.tree.parent(Node.Show, start, Math.max(r.lastEnd, r.tree.ends[expression]), expression);
+}
+
+type StatementWord = (typeof statementWords)[number];
+
+/** The word that makes this line a statement of its own; none when the word is used as an ordinary name. */
+function statementWordAt(r: Reader, next: number): StatementWord | undefined {
+  const word = statementWords.find((candidate) => r.isWord(candidate));
+  if (!word) {
+    return undefined;
+  }
+  const c = r.text.charAt(next);
+  const operandFollows = next >= r.text.length || !/[=*/^.:,)\]<>×·÷±+|!≤≥≠]/.test(c);
+  return operandFollows && (word === 'check' || !/[-−(]/.test(c)) ? word : undefined;
+}
+
+const readers: Readonly<Record<StatementWord, (r: Reader, start: number) => number>> = {
+  check: readCheck,
+  solve: readSolve,
+  input: readInput,
+  use: readUse,
+  allow: readAllow,
+};

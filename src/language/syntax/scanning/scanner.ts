@@ -1,0 +1,227 @@
+import { isBlank, isDigit, isLineBreak, isNameStart, lineEnd, nameEnd, skipBlanks } from './characters';
+import { beginsStatement, beginsWithOperator } from './line-starts';
+import { type NumberText, readNumber } from './number-text';
+import { isPair, signToken } from './signs';
+import { Token, wordToken } from './token';
+
+/**
+ * Reads one token at a time, on demand: what stands after a number or in a table cell is read by other rules than
+ * the rest, and only the parser knows where it is. A line ends in a `LineEnd` token, which stays until the parser
+ * goes on to the next line; inside brackets lines run on by themselves.
+ */
+export class Scanner {
+  token = Token.LineEnd;
+  start = 0;
+  end = 0;
+  /** The token before this one. */
+  lastStart = 0;
+  lastEnd = 0;
+  /** Brackets open here; line breaks inside them are white space. */
+  depth = 0;
+  /** Indentation of the line that was begun last. */
+  lineIndent = 0;
+  /** Indentation of the line that the current statement or field began on. */
+  indent = 0;
+  /** True inside a block, where `name:` begins a field. */
+  inBlock = false;
+  /** True in a table row, which never runs on. */
+  inRow = false;
+  /** The number last read. */
+  readonly number: NumberText = { end: 0, value: 0, decimals: 0 };
+  readonly comments: { start: number; end: number }[] = [];
+  /** Answer of the last look below, so that looking again costs nothing. */
+  private lookedFrom = -1;
+  private below = -1;
+  private belowIndent = 0;
+
+  constructor(readonly text: string) {}
+
+  /** True when the current token is this one. */
+  at(token: Token): boolean {
+    return this.token === token;
+  }
+
+  /** Goes on to the next token. */
+  advance(): void {
+    this.lastStart = this.start;
+    this.resume(this.end);
+  }
+
+  /** Goes on after `end`, up to where the parser has read by rules of its own. */
+  resume(end: number): void {
+    this.lastEnd = end;
+    this.scan(end);
+  }
+
+  /** At a line's end: goes on to the next line that holds something. False at the end of the text. */
+  beginLine(): boolean {
+    const at = this.lookBelow();
+    this.lineIndent = this.belowIndent;
+    if (at < 0) {
+      this.token = Token.End;
+      this.start = this.end = this.text.length;
+      return false;
+    }
+    this.scan(at);
+    return true;
+  }
+
+  /** Indentation of the next line that holds something, or -1 when there is none. */
+  indentBelow(): number {
+    return this.lookBelow() < 0 ? -1 : this.belowIndent;
+  }
+
+  /** Offset of the first token of the next line that holds something, or -1. */
+  lookBelow(): number {
+    if (this.lookedFrom !== this.start) {
+      this.lookedFrom = this.start;
+      this.below = this.findBelow(this.start);
+    }
+    return this.below;
+  }
+
+  /** At a line's end after an operator or another word that wants more: goes on below unless a new statement stands there. */
+  runOn(): void {
+    if (this.token === Token.LineEnd && !this.inRow) {
+      const at = this.lookBelow();
+      if (at >= 0 && (this.belowIndent > this.indent || !beginsStatement(this.text, at, this.inBlock))) {
+        this.scan(at);
+      }
+    }
+  }
+
+  /** At a line's end: goes on below when an indented line there begins with a binary operator. */
+  runOnToOperator(): boolean {
+    if (this.inRow) {
+      return false;
+    }
+    const at = this.lookBelow();
+    if (at < 0 || this.belowIndent <= this.indent || !beginsWithOperator(this.text, at)) {
+      return false;
+    }
+    this.scan(at);
+    return true;
+  }
+
+  /** The offset of the next character on this line after the current token that is no white space. */
+  afterToken(): number {
+    return skipBlanks(this.text, this.end);
+  }
+
+  /** True when the name at `start` … `end` is `word`. */
+  isWord(word: string): boolean {
+    return this.token === Token.Name && this.end - this.start === word.length && this.text.startsWith(word, this.start);
+  }
+
+  private scan(from: number): void {
+    const { text } = this;
+    let at = from;
+    for (;;) {
+      const c = text.charCodeAt(at);
+      if (c === 32 || isBlank(c)) {
+        at++;
+      } else if (c === 47 && text.charCodeAt(at + 1) === 47) {
+        at = this.comment(at);
+      } else if (isLineBreak(c)) {
+        this.token = Token.LineEnd;
+        this.start = this.end = at;
+        if (this.depth === 0 || this.inRow) {
+          return;
+        }
+        const next = this.lookBelow();
+        if (next < 0 || (this.belowIndent <= this.indent && beginsStatement(this.text, next, this.inBlock))) {
+          return;
+        }
+        at = next;
+      } else {
+        break;
+      }
+    }
+    this.start = at;
+    if (at >= text.length) {
+      this.token = Token.End;
+      this.end = text.length;
+      return;
+    }
+    this.readToken(at, text.charCodeAt(at));
+  }
+
+  private readToken(at: number, c: number): void {
+    const { text } = this;
+    if (isNameStart(c)) {
+      this.end = nameEnd(text, at);
+      this.token = wordToken(text, at, this.end);
+      return;
+    }
+    if (isDigit(c) || (c === 46 && isDigit(text.charCodeAt(at + 1)))) {
+      readNumber(text, at, this.number);
+      this.end = this.number.end;
+      this.token = Token.Number;
+      return;
+    }
+    if (isQuote(c)) {
+      this.token = Token.Text;
+      this.end = textEnd(text, at);
+      return;
+    }
+    const next = text.charCodeAt(at + 1);
+    this.token = signToken(c, next);
+    this.end = at + (isPair(c, next) || isSurrogatePair(c, next) ? 2 : 1);
+  }
+
+  /** Notes the comment at `at`, once however often it is passed, and returns its end. */
+  private comment(at: number): number {
+    const end = lineEnd(this.text, at);
+    const last = this.comments.at(-1);
+    if (!last || last.start < at) {
+      this.comments.push({ start: at, end });
+    }
+    return end;
+  }
+
+  private findBelow(from: number): number {
+    const { text } = this;
+    let indent = 0;
+    for (let at = from; at < text.length; ) {
+      const c = text.charCodeAt(at);
+      if (isLineBreak(c)) {
+        indent = 0;
+        at++;
+      } else if (c === 9) {
+        indent += 4 - (indent % 4);
+        at++;
+      } else if (isBlank(c)) {
+        indent++;
+        at++;
+      } else if (c === 47 && text.charCodeAt(at + 1) === 47) {
+        at = this.comment(at);
+      } else {
+        this.belowIndent = indent;
+        return at;
+      }
+    }
+    return -1;
+  }
+}
+
+/** A character beyond the basic plane is two codes and one character. */
+const isSurrogatePair = (first: number, second: number): boolean =>
+  first >= 0xd800 && first < 0xdc00 && second >= 0xdc00 && second < 0xe000;
+
+/** Plain quotation marks, and the typographic ones that text editors make of them. */
+export const isQuote = (c: number): boolean => c === 34 || c === 0x201c || c === 0x201d || c === 0x201e;
+
+/** A text ends at its closing quotation mark or with the line. */
+function textEnd(text: string, at: number): number {
+  const isPlain = text.charCodeAt(at) === 34;
+  for (let end = at + 1; end < text.length; end++) {
+    const c = text.charCodeAt(end);
+    if (isLineBreak(c)) {
+      return end;
+    }
+    if (c === 34 || (!isPlain && isQuote(c))) {
+      return end + 1;
+    }
+  }
+  return text.length;
+}
