@@ -29,9 +29,9 @@ export interface ObjectType<T = unknown> {
   readonly name: string;
   /** With its article, for messages: `a conductor`. */
   readonly described: string;
-  readonly text: (value: T) => string;
+  text(value: T): string;
   /** Why `<` and `>` mean nothing between two of them, and what to compare instead. */
   readonly unordered?: string;
   /** Carries `T`; never there at run time. */
-  readonly carries?: (value: T) => T;
+  carries?(value: T): T;
 }
