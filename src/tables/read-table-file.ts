@@ -110,7 +110,7 @@ async function validate(json: unknown, path: string): Promise<{ file: TableFile 
   return problems.length === 0 ? { file: read } : { problems };
 }
 
-const quoted = (cell: string | null): string => (cell === null ? 'an empty cell' : `"${cell}"`);
+const quoted = (cell: string | null): string => (cell === null ? 'this cell' : `"${cell}"`);
 
 const where = (path: Path): string =>
   path.map((step, i) => (typeof step === 'number' ? `${i === 1 ? 'row' : 'cell'} ${step + 1}` : step)).join(', ') ||

@@ -50,9 +50,7 @@ function cellSchema(z: typeof zod, column: Column): zod.ZodType<string | null> {
 }
 
 function filledCell(z: typeof zod, column: Column): zod.ZodType<string> {
-  const text = z
-    .string({ error: 'must not be empty' })
-    .min(1, 'must not be empty; write null where the table has no value');
+  const text = z.string({ error: 'must hold a value' }).min(1, 'must hold a value');
   const { type, atLeast = Number.NEGATIVE_INFINITY, atMost = Number.POSITIVE_INFINITY } = column;
   if (type === 'text') {
     return text;

@@ -19,7 +19,7 @@ export const smallConductors: Subject<SmallConductorRow> = {
   },
   key: ['size', 'material'],
   checks: materials.map((material) =>
-    rising<SmallConductorRow>('maxOcpd', (row) => (row.material === material ? row.maxOcpd : null)),
+    rising<SmallConductorRow>('maxOcpd', (row) => (row.material === material ? row.maxOcpd : null), 'or stay'),
   ),
   files: [nec2020 as TableFile, nec2023 as TableFile],
 };
