@@ -4,6 +4,9 @@ import { unitWords } from './unit-words';
 
 /** What was probably meant by a text that is not a unit: `kW` for `Kw`, `kV·A` for `kV A`. */
 export function suggestUnit(text: string): string | undefined {
+  if (/^(?:ft|foot|feet)[\s·*-]*(?:lb|pound)s?$/i.test(text.trim())) {
+    return 'ft·lbf'; // A torque, although the words name a mass.
+  }
   const tidy = text
     .trim()
     .replace(/\s*(?:\/|\bper\b)\s*/g, '/')
