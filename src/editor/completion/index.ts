@@ -1,0 +1,122 @@
+import { showValue } from '../../display';
+import type { FunctionDefinition, Parameter, Program, Type } from '../../language';
+import { rules } from '../../lints';
+import { unitWords } from '../../units';
+import type { Completion, CompletionKind, EditedSheet } from '../contract';
+import { accepted, functionPageOf } from '../hover/function';
+import { fieldMeaning } from '../hover/name';
+import { contextAt, type Wanted } from './context';
+
+/** What may stand at an offset of a cell, the likeliest first. */
+export function completionsAt({ program }: EditedSheet, cell: string, offset: number): Completion[] {
+  const text = program.tree(cell)?.text;
+  if (text === undefined) {
+    return [];
+  }
+  const { wanted, replaces } = contextAt(text, offset, program.library.vocabulary);
+  return [...offers(program, wanted)].map((offer) => ({ ...offer, text: offer.text ?? offer.label, replaces }));
+}
+
+type Offer = Omit<Completion, 'text' | 'replaces'> & { readonly text?: string };
+
+function* offers(program: Program, wanted: Wanted): Generator<Offer> {
+  switch (wanted.kind) {
+    case 'nothing':
+      return;
+    case 'lint':
+      yield* rules.map((rule) => offer('word', rule.id, rule.summary));
+      return;
+    case 'conductor word': {
+      const words = [...program.library.vocabulary.designationWords];
+      yield* words.filter((word) => !wanted.said.includes(word)).map((word) => offer('word', word));
+      return;
+    }
+    case 'unit':
+      yield* units();
+      return;
+    case 'member':
+      yield* fields(program, wanted.of);
+      return;
+    case 'parameter':
+      yield* parameters(program.library.functions.get(wanted.function), wanted.said);
+      if (!wanted.form) {
+        yield* names(program);
+        yield* functions(program);
+      }
+      return;
+    case 'argument': {
+      const definition = program.library.functions.get(wanted.function);
+      yield* choices(own(definition?.parameters, wanted.parameter));
+      yield* names(program);
+      yield* functions(program);
+      return;
+    }
+    case 'expression':
+      yield* names(program);
+      yield* functions(program);
+      yield* (wanted.startsLine ? statementWords : expressionWords).map((word) => offer('keyword', word));
+  }
+}
+
+const statementWords = ['check', 'allow'];
+const expressionWords = ['in', 'if', 'yes', 'no', 'and', 'or', 'not'];
+
+const offer = (kind: CompletionKind, label: string, detail?: string): Offer => ({ kind, label, detail });
+
+function* names(program: Program): Generator<Offer> {
+  for (const { name, cell } of program.names().values()) {
+    const value = program.results(cell).find((result) => result.name === name)?.value;
+    yield offer('name', name, value && value.kind !== 'record' ? showValue(value) : undefined);
+  }
+}
+
+function* functions(program: Program): Generator<Offer> {
+  for (const { name, summary } of program.library.functions.values()) {
+    yield { ...offer('function', name, summary), page: functionPageOf(program, name) };
+  }
+}
+
+function* parameters(definition: FunctionDefinition | undefined, said: readonly string[]): Generator<Offer> {
+  for (const [name, parameter] of Object.entries(definition?.parameters ?? {})) {
+    if (!said.includes(name)) {
+      const { meaning } = parameter;
+      yield { kind: 'parameter', label: name, detail: meaning, page: accepted(parameter), text: `${name}: ` };
+    }
+  }
+}
+
+function choices(parameter: Parameter | undefined): Offer[] {
+  if (parameter && 'choice' in parameter) {
+    return parameter.choice.map((word) => offer('word', word, parameter.meaning));
+  }
+  return parameter && 'yesNo' in parameter
+    ? ['yes', 'no'].map((word) => offer('keyword', word, parameter.meaning))
+    : [];
+}
+
+function* fields(program: Program, name: string): Generator<Offer> {
+  const type: Type | undefined = program.names().get(name)?.type;
+  if (type?.kind === 'record') {
+    for (const field of type.fields.keys()) {
+      yield offer('field', field, fieldMeaning(program, name, field));
+    }
+  }
+}
+
+/** Units as they are shown, each once; those of the trade's daily work before the rest. */
+function* units(): Generator<Offer> {
+  const seen = new Set<string>();
+  for (const symbol of [...daily, ...[...unitWords.values()].map((word) => word.symbol)]) {
+    const word = unitWords.get(symbol);
+    if (!seen.has(symbol)) {
+      seen.add(symbol);
+      yield offer('unit', symbol, word?.powerOfTen === 0 ? word.unit.name : undefined);
+    }
+  }
+}
+
+const daily = ['V', 'A', 'Ω', 'W', 'kW', 'VA', 'kVA', 'ft', 'm', '%', '°C', 'AWG', 'kcmil', 'mm²', 'hp', 'Ω/kft'];
+
+/** A parameter by its name, and nothing that every object has. */
+const own = (parameters: FunctionDefinition['parameters'] | undefined, name: string): Parameter | undefined =>
+  parameters && Object.hasOwn(parameters, name) ? parameters[name] : undefined;

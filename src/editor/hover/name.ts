@@ -1,0 +1,95 @@
+import { blocksOf, showValue, toText } from '../../display';
+import { type NameInfo, Node, type Program, type StatementResult, type Step, textOf, type Value } from '../../language';
+import type { TableReference } from '../../text';
+import { citations } from '../citation';
+import { escaped, verbatim } from '../markdown';
+
+/** More lines of a derivation than this are left to the cell's own output. */
+const longest = 24;
+
+/** A name: its value, how it is written, how it came about, and what it rests on. */
+export function namePage(program: Program, info: NameInfo): string {
+  const result = program.results(info.cell).find((candidate) => candidate.name === info.name);
+  const parts = [`**${escaped(info.name)}** ${result ? valueText(result) : 'has no value yet'}`];
+  const tree = program.tree(info.cell);
+  const statement = tree?.statements[info.statement];
+  if (tree && statement !== undefined) {
+    parts.push(verbatim(textOf(tree, statement), 'kilofoot'));
+  }
+  if (result?.remark) {
+    parts.push(escaped(result.remark));
+  }
+  if (result?.value) {
+    const { steps } = result.trace();
+    const lines = toText(blocksOf(result)).split('\n');
+    const shown = lines.length > longest ? [...lines.slice(0, longest), '…'] : lines;
+    parts.push(`${origin(steps)}`, verbatim(shown.join('\n'), 'text'));
+    const sources = citations(tablesIn(steps));
+    if (sources.length > 0) {
+      parts.push(`Tables used: ${sources.map(escaped).join('; ')}`);
+    }
+  }
+  return parts.join('\n\n');
+}
+
+/** A field of a record: its value and what the record's function says of it. */
+export function memberPage(program: Program, cell: string, node: number): string | undefined {
+  const tree = program.tree(cell);
+  const value = program.valueAt(cell, node);
+  if (!tree || !value) {
+    return undefined;
+  }
+  const path = textOf(tree, node);
+  const [base, field] = path.split('.').map((part) => part.trim());
+  const meaning = fieldMeaning(program, base, field);
+  return `**${escaped(path)}** = ${escaped(showValue(value))}${meaning ? `\n\n${escaped(meaning)}` : ''}`;
+}
+
+/** What the function behind a name says of one of its result's fields. */
+export function fieldMeaning(program: Program, name: string, field: string): string | undefined {
+  const result = program.library.functions.get(functionBehind(program, name) ?? '')?.result;
+  const fields = result && 'record' in result ? result.record : {};
+  return Object.hasOwn(fields, field) ? fields[field].meaning : undefined;
+}
+
+/** The function whose result a name stands for, when it is defined by nothing but a call. */
+function functionBehind(program: Program, name: string): string | undefined {
+  const info = program.names().get(name);
+  const tree = info && program.tree(info.cell);
+  if (!info || !tree) {
+    return undefined;
+  }
+  const statement = tree.statements[info.statement];
+  const second = tree.nextSiblings[tree.firstChildren[statement]];
+  if (tree.kinds[statement] === Node.BlockCall) {
+    return textOf(tree, second);
+  }
+  return tree.kinds[second] === Node.Call ? textOf(tree, tree.firstChildren[second]) : undefined;
+}
+
+function valueText(result: StatementResult): string {
+  if (result.value) {
+    return result.value.kind === 'record' ? '' : `= ${escaped(showValue(result.value as Value))}`;
+  }
+  return result.missing?.length
+    ? `has no value, because ${result.missing.map(escaped).join(' and ')} has none`
+    : 'has no value; its line has an error';
+}
+
+/** In one or two words: where the value comes from. */
+function origin(steps: readonly Step[]): string {
+  const [only] = steps;
+  if (steps.length === 1 && only.kind === 'formula' && only.formula.kind === 'literal') {
+    return 'Given in the sheet.';
+  }
+  if (steps.length === 1 && only.kind === 'table') {
+    return 'Read from a table.';
+  }
+  return 'Computed:';
+}
+
+function tablesIn(steps: readonly Step[]): TableReference[] {
+  return steps.flatMap((step) =>
+    step.kind === 'table' ? [step.source] : step.kind === 'call' ? tablesIn(step.steps) : [],
+  );
+}

@@ -1,0 +1,13 @@
+/** Keeps text from acting as markup, in a table cell too. */
+export const escaped = (text: string): string => text.replace(/[\\`*_{}[\]<>()#+!|~$-]/g, '\\$&').replaceAll('\n', ' ');
+
+/** A pipe table; the cells are Markdown already. */
+export const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
+  [head, head.map(() => '---'), ...rows].map((row) => `| ${row.join(' | ')} |`).join('\n');
+
+/** Text kept as it is, with a fence that nothing in it can end. */
+export function verbatim(text: string, language = ''): string {
+  const longest = Math.max(2, ...(text.match(/`+/g) ?? []).map((run) => run.length));
+  const fence = '`'.repeat(longest + 1);
+  return `${fence}${language}\n${text}\n${fence}`;
+}

@@ -1,0 +1,39 @@
+import * as vscode from 'vscode';
+import { type CompletionKind, completionsAt } from '../core';
+import { cellId, type OpenSheets } from './open-sheets';
+import { Positions } from './positions';
+
+const kinds: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
+  name: vscode.CompletionItemKind.Variable,
+  field: vscode.CompletionItemKind.Field,
+  function: vscode.CompletionItemKind.Function,
+  parameter: vscode.CompletionItemKind.Property,
+  unit: vscode.CompletionItemKind.Unit,
+  word: vscode.CompletionItemKind.EnumMember,
+  keyword: vscode.CompletionItemKind.Keyword,
+};
+
+/** Offers what may stand at the cursor. */
+export class SheetCompletions implements vscode.CompletionItemProvider {
+  static readonly triggers = ['.', ' ', ':'];
+
+  constructor(private readonly sheets: OpenSheets) {}
+
+  provideCompletionItems(document: vscode.TextDocument, position: vscode.Position): vscode.CompletionItem[] {
+    const sheet = this.sheets.withDocument(document);
+    if (!sheet) {
+      return [];
+    }
+    sheet.update();
+    const positions = new Positions(document);
+    return completionsAt(sheet.session, cellId({ document }), positions.offset(position)).map((found, index) => {
+      const item = new vscode.CompletionItem(found.label, kinds[found.kind]);
+      item.detail = found.detail;
+      item.documentation = found.page === undefined ? undefined : new vscode.MarkdownString(found.page);
+      item.insertText = found.text;
+      item.range = positions.range(found.replaces);
+      item.sortText = String(index).padStart(4, '0');
+      return item;
+    });
+  }
+}

@@ -1,0 +1,105 @@
+import * as vscode from 'vscode';
+import { SheetCompletions } from './completion';
+import { SheetController } from './controller';
+import { SheetDefinitions } from './definition';
+import { SheetDiagnostics } from './diagnostics';
+import { SheetHovers } from './hover';
+import { commands, languageId, notebookType, settings } from './names';
+import { newSheet } from './new-sheet';
+import { Notices } from './notices';
+import { OpenSheets } from './open-sheets';
+import { OutOfDateMarks } from './out-of-date';
+import { QuickFixes } from './quick-fixes';
+import { SheetSerializer } from './serializer';
+
+/** Registers everything at once; nothing is evaluated before a sheet is opened. */
+export function activate(context: vscode.ExtensionContext): void {
+  const sheets = new OpenSheets();
+  const diagnostics = new SheetDiagnostics();
+  const controller = new SheetController(context.extension.id, sheets, (sheet) => diagnostics.publish(sheet));
+  const { languages, notebooks, workspace } = vscode;
+  const definitions = new SheetDefinitions(sheets);
+  context.subscriptions.push(
+    diagnostics,
+    controller,
+    workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
+    notebooks.registerNotebookCellStatusBarItemProvider(notebookType, new OutOfDateMarks(sheets, controller)),
+    languages.registerHoverProvider(languageId, new SheetHovers(sheets)),
+    languages.registerCompletionItemProvider(languageId, new SheetCompletions(sheets), ...SheetCompletions.triggers),
+    languages.registerDefinitionProvider(languageId, definitions),
+    languages.registerReferenceProvider(languageId, definitions),
+    languages.registerCodeActionsProvider(languageId, new QuickFixes(sheets), {
+      providedCodeActionKinds: QuickFixes.kinds,
+    }),
+    vscode.commands.registerCommand(commands.newSheet, newSheet),
+    vscode.commands.registerCommand(commands.refresh, () => {
+      const notebook = vscode.window.activeNotebookEditor?.notebook;
+      if (notebook) {
+        controller.show(notebook, true);
+      }
+    }),
+    ...followSheets(sheets, controller, diagnostics),
+  );
+}
+
+/** Keeps problems and results in step with what is typed, opened and closed. */
+function followSheets(
+  sheets: OpenSheets,
+  controller: SheetController,
+  diagnostics: SheetDiagnostics,
+): vscode.Disposable[] {
+  const notices = new Notices();
+  const due = new Map<vscode.NotebookDocument, ReturnType<typeof setTimeout>>();
+  const refreshSoon = (notebook: vscode.NotebookDocument) => {
+    clearTimeout(due.get(notebook));
+    due.set(
+      notebook,
+      setTimeout(() => {
+        due.delete(notebook);
+        controller.show(notebook);
+      }),
+    );
+  };
+  const opened = (notebook: vscode.NotebookDocument) => {
+    if (sheets.of(notebook)) {
+      controller.show(notebook);
+    }
+  };
+  const seen = (editors: readonly vscode.NotebookEditor[]) => {
+    for (const editor of editors.filter(({ notebook }) => sheets.of(notebook))) {
+      void controller.attach(editor);
+      void notices.tell(editor);
+    }
+  };
+  const { window, workspace } = vscode;
+  workspace.notebookDocuments.forEach(opened);
+  seen(window.visibleNotebookEditors);
+  return [
+    workspace.onDidOpenNotebookDocument(opened),
+    window.onDidChangeVisibleNotebookEditors(seen),
+    workspace.onDidChangeNotebookDocument(({ notebook, contentChanges, cellChanges }) => {
+      if (!sheets.of(notebook)) {
+        return;
+      }
+      for (const change of cellChanges.filter(({ outputs }) => outputs)) {
+        controller.outputsChanged(change.cell);
+      }
+      if (contentChanges.length > 0 || cellChanges.some(({ document }) => document)) {
+        refreshSoon(notebook);
+      }
+    }),
+    workspace.onDidChangeConfiguration((change) => {
+      if (change.affectsConfiguration(settings.section)) {
+        for (const { notebook } of sheets.all()) {
+          refreshSoon(notebook);
+        }
+      }
+    }),
+    workspace.onDidCloseNotebookDocument((notebook) => {
+      clearTimeout(due.get(notebook));
+      sheets.forget(notebook);
+      controller.forget(notebook);
+      diagnostics.forget(notebook);
+    }),
+  ];
+}

@@ -1,0 +1,42 @@
+import * as vscode from 'vscode';
+import { readSheet } from '../core';
+import { notebookType } from './names';
+import { notebookFrom } from './serializer';
+
+/** Starter sheets by file name, put in place by the build from `seeds/`. */
+declare const STARTER_SHEETS: Readonly<Record<string, string>>;
+
+interface Choice extends vscode.QuickPickItem {
+  readonly text: string;
+}
+
+const empty: Choice = {
+  label: 'Empty sheet',
+  detail: 'One calculation cell and nothing else',
+  text: '# New sheet\n\n```kft\n\n```\n',
+};
+
+/** Asks for a starter sheet and opens an untitled copy of it. `name` is a starter's file name and spares the question. */
+export async function newSheet(name?: unknown): Promise<void> {
+  const starters = Object.entries(STARTER_SHEETS).map(([file, text]) => ({ file, ...describe(text) }));
+  const named = starters.find(({ file }) => file === name);
+  const title = 'New Sheet From…';
+  const choice =
+    named ?? (await vscode.window.showQuickPick<Choice>([...starters, empty], { title, matchOnDetail: true }));
+  if (!choice) {
+    return;
+  }
+  const data = notebookFrom(readSheet(new TextEncoder().encode(choice.text)), choice.text);
+  for (const cell of data.cells) {
+    cell.outputs = []; // The editor garbles the outputs of an untitled sheet; they follow when it is shown.
+  }
+  const notebook = await vscode.workspace.openNotebookDocument(notebookType, data);
+  await vscode.window.showNotebookDocument(notebook);
+}
+
+/** A starter's title and its first paragraph. */
+function describe(text: string): Choice {
+  const label = /^title: *(.+)$/m.exec(text)?.[1] ?? /^# (.+)$/m.exec(text)?.[1] ?? 'Sheet';
+  const paragraph = /^# .+\n\n((?:[^\n`#].*\n)+)/m.exec(text)?.[1] ?? '';
+  return { label, detail: paragraph.replaceAll('\n', ' ').trim(), text };
+}

@@ -1,0 +1,79 @@
+import * as vscode from 'vscode';
+import { type FileOrigin, readSheet, type SheetCell, type SheetFile, SheetSession, writeSheet } from '../core';
+import { LineIndex } from '../text';
+import { languageId } from './names';
+import { notebookOutputs, present } from './presentation';
+
+/** What rides along with an open sheet so that it is written back as it was read. Plain JSON. */
+export interface SheetMetadata {
+  readonly origin: FileOrigin;
+  readonly editable: boolean;
+  /** Problems of the file itself, each with its line. */
+  readonly notices: readonly string[];
+}
+
+const emptyOrigin: FileOrigin = { tail: '', lineEnd: '\n', byteOrderMark: false };
+
+/** Reads and writes sheets for the editor. Results come with the cells, so that a sheet opens with them in place. */
+export class SheetSerializer implements vscode.NotebookSerializer {
+  deserializeNotebook(bytes: Uint8Array): vscode.NotebookData {
+    return notebookFrom(readSheet(bytes), new TextDecoder().decode(bytes));
+  }
+
+  serializeNotebook(data: vscode.NotebookData): Uint8Array {
+    const metadata = data.metadata as Partial<SheetMetadata> | undefined;
+    const cells = data.cells.map(sheetCell);
+    if (metadata?.editable === false && !unchanged(cells)) {
+      throw new Error(
+        'This file was opened for reading only, so its changes were not saved and the file is as it was. ' +
+          'Reopen it with the text editor, mend what the notice names, and open it as a sheet again.',
+      );
+    }
+    return writeSheet(cells, metadata?.origin ?? emptyOrigin);
+  }
+}
+
+/** The notebook of a sheet that was read; `text` serves to tell the lines of notices. */
+export function notebookFrom(file: SheetFile, text: string): vscode.NotebookData {
+  const session = new SheetSession();
+  session.update(file.cells.map((cell, index) => ({ ...cell, id: String(index) })));
+  const data = new vscode.NotebookData(
+    file.cells.map((cell, index) => {
+      const made = new vscode.NotebookCellData(...cellShape(cell));
+      made.metadata = { origin: cell.origin };
+      if (cell.kind === 'calculation' && file.editable) {
+        const presentation = present(session, String(index));
+        made.outputs = notebookOutputs(presentation);
+        made.executionSummary = { success: !presentation.failed };
+      }
+      return made;
+    }),
+  );
+  const lines = new LineIndex(text);
+  const notices = file.notices.map((notice) => `Line ${lines.at(notice.span.start).line}: ${notice.message}`);
+  data.metadata = { origin: file.origin, editable: file.editable, notices } satisfies SheetMetadata;
+  return data;
+}
+
+const frontMatter = /^---\n[\s\S]*?^(---|\.\.\.)\s*$/m;
+
+/** Front matter is prose in the file; here it is a YAML cell, which reads as what it is. */
+function cellShape({ kind, text }: SheetCell): [vscode.NotebookCellKind, string, string] {
+  if (kind === 'calculation') {
+    return [vscode.NotebookCellKind.Code, text, languageId];
+  }
+  const whole = frontMatter.exec(text);
+  return whole?.index === 0 && whole[0].trimEnd() === text.trimEnd()
+    ? [vscode.NotebookCellKind.Code, text, 'yaml']
+    : [vscode.NotebookCellKind.Markup, text, 'markdown'];
+}
+
+function sheetCell(cell: vscode.NotebookCellData): SheetCell {
+  return {
+    kind: cell.kind === vscode.NotebookCellKind.Code && cell.languageId === languageId ? 'calculation' : 'prose',
+    text: cell.value.replaceAll('\r\n', '\n'),
+    origin: cell.metadata?.origin,
+  };
+}
+
+const unchanged = (cells: readonly SheetCell[]): boolean => cells.every(({ text, origin }) => origin?.text === text);

@@ -1,0 +1,2 @@
+import './opening';
+import './editing';

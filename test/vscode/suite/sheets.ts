@@ -1,0 +1,52 @@
+import * as vscode from 'vscode';
+import { ok } from './expect';
+
+export const extensionId = 'kilofoot.kilofoot';
+
+export function fileInWorkspace(name: string): vscode.Uri {
+  const folder = vscode.workspace.workspaceFolders?.[0];
+  ok(folder, 'the host has no workspace folder');
+  return vscode.Uri.joinPath(folder.uri, name);
+}
+
+export async function writeFile(name: string, content: string | Uint8Array): Promise<vscode.Uri> {
+  const uri = fileInWorkspace(name);
+  await vscode.workspace.fs.writeFile(uri, typeof content === 'string' ? new TextEncoder().encode(content) : content);
+  return uri;
+}
+
+/** Opens a sheet in an editor the way a double click does, without choosing a kernel. */
+export async function show(uri: vscode.Uri): Promise<vscode.NotebookDocument> {
+  const notebook = await vscode.workspace.openNotebookDocument(uri);
+  await vscode.window.showNotebookDocument(notebook);
+  return notebook;
+}
+
+export function shown(cell: vscode.NotebookCell, mime: string): string {
+  const item = cell.outputs.flatMap((output) => output.items).find((candidate) => candidate.mime === mime);
+  return item ? new TextDecoder().decode(item.data) : '';
+}
+
+/** The first cell whose text holds `part`. */
+export function cellWith(notebook: vscode.NotebookDocument, part: string): vscode.NotebookCell {
+  const cell = notebook.getCells().find((candidate) => candidate.document.getText().includes(part));
+  ok(cell, `no cell holds ${part}`);
+  return cell;
+}
+
+/** Replaces the first occurrence of `old` in a cell. */
+export async function replace(cell: vscode.NotebookCell, old: string, text: string): Promise<void> {
+  const start = cell.document.getText().indexOf(old);
+  ok(start >= 0, `the cell does not hold ${old}`);
+  const at = (offset: number) => cell.document.positionAt(offset);
+  const edit = new vscode.WorkspaceEdit();
+  edit.replace(cell.document.uri, new vscode.Range(at(start), at(start + old.length)), text);
+  ok(await vscode.workspace.applyEdit(edit), 'the edit was refused');
+}
+
+/** The position `by` characters into the first occurrence of `part`. */
+export function positionOf(cell: vscode.NotebookCell, part: string, by = 0): vscode.Position {
+  const start = cell.document.getText().indexOf(part);
+  ok(start >= 0, `the cell does not hold ${part}`);
+  return cell.document.positionAt(start + by);
+}

@@ -1,0 +1,100 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { writeSettings } from '../host/scratch';
+import type { Workbench } from './workbench';
+
+interface Stage {
+  readonly workbench: Workbench;
+  readonly page: Page;
+  readonly workspace: string;
+  readonly scratch: string;
+  readonly address: string;
+}
+
+/** What a person does with the kiln sheet, in order; each step begins where the one before ended. */
+export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = {
+  async 'opens a sheet with its results'({ workbench }) {
+    await workbench.open('kiln.kft.md');
+    await workbench.outputs.locator('.katex', { hasText: '17.4' }).first().waitFor();
+  },
+
+  async 'tells of a conductor under the pointer'({ workbench }) {
+    await workbench.cell('existing = circuit').scrollIntoViewIfNeeded();
+    const hover = await workbench.hover('existing = circuit', /^THHN$|^Cu$|12/);
+    assert.match(await hover.innerText(), /1\.98 Ω\/kft/);
+  },
+
+  async 'refreshes results while a reading is typed'({ workbench, page }) {
+    await page.keyboard.press('Escape');
+    await workbench.cell('element =').scrollIntoViewIfNeeded();
+    await workbench.token('supply =', /^207\.6$/).dblclick();
+    await page.keyboard.type('240');
+    await workbench.outputs.locator('.katex', { hasText: '20.17' }).first().waitFor();
+    assert.equal(await page.locator('.quick-input-widget:visible').count(), 0, 'a picker asked for a kernel');
+  },
+
+  async 'marks a problem and tells of it'({ workbench, page }) {
+    await workbench.typeAfter('current = supply', ' + supply');
+    await workbench.cell('element =').locator('.squiggly-error').first().waitFor({ state: 'attached' });
+    await workbench.command('Problems: Focus on Problems View');
+    const row = page.locator('.markers-panel .monaco-list-row', { hasText: 'kilofoot' }).first();
+    await row.waitFor();
+    assert.match(await row.innerText(), /V/);
+  },
+
+  async 'saves what was typed and nothing else'({ workbench, page, workspace }) {
+    const file = join(workspace, 'kiln.kft.md');
+    const before = readFileSync(file, 'utf8');
+    await workbench.cell('element =').locator('.view-line').first().click();
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+s');
+    const expected = /supply = 240 V/;
+    for (let i = 0; i < 50 && !expected.test(readFileSync(file, 'utf8')); i++) {
+      await page.waitForTimeout(100);
+    }
+    const after = readFileSync(file, 'utf8');
+    const changed = after.split('\n').filter((line, i) => line !== before.split('\n')[i]);
+    assert.ok(changed.length >= 1 && changed.length <= 2, `lines that changed: ${changed.join(' | ')}`);
+  },
+
+  async 'offers starter sheets'({ workbench, page }) {
+    await workbench.command('Kilofoot: New Sheet From…');
+    const row = page.locator('.quick-input-list .monaco-list-row', { hasText: 'unmarked heater' }).first();
+    await row.waitFor();
+  },
+
+  async 'opens a starter sheet'({ workbench, page }) {
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: 'unmarked heater' }).first().click();
+    await page.locator('.notebookOverlay', { hasText: 'heater_circuit' }).waitFor();
+    await workbench.outputs.locator('.katex', { hasText: '16.67' }).first().waitFor();
+  },
+
+  async 'is offered among new files'({ workbench, page }) {
+    await workbench.command('Create: New File...');
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Kilofoot Sheet' }).first().waitFor();
+  },
+
+  async 'activates fast'({ workbench, page }) {
+    await page.keyboard.press('Escape');
+    await workbench.command('Developer: Show Running Extensions');
+    const row = page.locator('.runtime-extensions-editor .monaco-list-row', { hasText: 'Kilofoot' });
+    await row.waitFor();
+    const time = /Activation: (\d+)ms/.exec(await row.innerText());
+    console.log(`       activation ${time?.[1]} ms`);
+    assert.ok(time, 'no activation time is shown');
+  },
+
+  'reads well in a dark theme': (stage) => reopenWith(stage, 'Default Dark Modern'),
+
+  'reads well in high contrast': (stage) => reopenWith(stage, 'Default High Contrast'),
+};
+
+async function reopenWith({ workbench, page, scratch, address }: Stage, theme: string): Promise<void> {
+  writeSettings(scratch, { 'workbench.colorTheme': theme });
+  page.on('dialog', (dialog) => void dialog.accept().catch(() => {}));
+  await page.goto(address);
+  await workbench.open('kiln.kft.md');
+  await workbench.outputs.locator('.katex', { hasText: '20.17' }).first().waitFor();
+}
