@@ -16,6 +16,10 @@ export interface CellOrigin {
   /** The cell's text when it was read; while it is equal, `slice` is written. */
   readonly text: string;
   readonly kind: SheetCell['kind'];
+  /** Where the cell's own bytes begin in `slice`; before it lie blank lines and the parting comment. */
+  readonly body: number;
+  /** Which cell of the file it was, from 0: a cell that still follows the same neighbour keeps what lies between. */
+  readonly order: number;
 }
 
 /** A sheet file, read. */

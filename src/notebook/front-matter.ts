@@ -1,0 +1,78 @@
+import { isMap, isScalar, type Pair, parseDocument, type Scalar } from 'yaml';
+import type { Diagnostic, Span } from '../text';
+import type { FrontMatter } from './contract';
+
+const textKeys = ['title', 'project', 'prepared_by', 'checked_by', 'date', 'revision', 'code'] as const;
+const unitSystems = ['US', 'SI'] as const;
+
+export interface ReadFrontMatter {
+  readonly frontMatter: FrontMatter;
+  /** Where the value of each key stands that has one, for diagnostics about it. */
+  readonly places: ReadonlyMap<keyof FrontMatter, Span>;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * Reads the front matter of a sheet from the text of its first prose cell, `---` lines and all. Text without front
+ * matter gives an empty one. Spans are offsets in `text`. Keys it does not know are nobody's business.
+ */
+export function readFrontMatter(text: string): ReadFrontMatter {
+  const block = /^---[ \t]*\n([\s\S]*?)(?:^---[ \t]*$|(?![\s\S]))/m.exec(text);
+  if (!block || !text.startsWith('---')) {
+    return { frontMatter: {}, places: new Map(), diagnostics: [] };
+  }
+  const from = block[0].indexOf('\n') + 1;
+  const document = parseDocument(block[1], { schema: 'core', logLevel: 'silent', uniqueKeys: true });
+  const diagnostics: Diagnostic[] = document.errors.map(({ pos, message }) => ({
+    code: 'front-matter-syntax',
+    severity: 'error',
+    span: { start: from + pos[0], end: from + Math.max(pos[0], pos[1]) },
+    message: `The front matter cannot be read here: ${firstSentence(message)}. Write one \`key: value\` a line.`,
+  }));
+  const values: Partial<Record<keyof FrontMatter, string>> = {};
+  const places = new Map<keyof FrontMatter, Span>();
+
+  const take = ({ key, value }: Pair<unknown, unknown>) => {
+    const name = isScalar(key) ? String(key.value) : '';
+    if (!isKnown(name) || value === null || (isScalar(value) && value.value === null)) {
+      return;
+    }
+    const range = (value as Scalar).range ?? [0, 0, 0];
+    const span = { start: from + range[0], end: from + range[1] };
+    // The source is taken, not the parsed value: a date or a revision `01` stays as its author wrote it.
+    const written = isScalar(value) ? textOf(value) : undefined;
+    if (written === undefined) {
+      const message = `\`${name}\` holds a list or a block; a text on one line is expected, such as \`${name}: text\`.`;
+      diagnostics.push({ code: 'front-matter-value', severity: 'error', span, message });
+    } else if (name === 'units' && !unitSystems.includes(written as 'US')) {
+      const message = `\`units\` is \`${written}\`; US (feet, inches) or SI (metres, millimetres) is expected.`;
+      const fixes = unitSystems.map((system) => ({
+        title: `Write ${system}`,
+        edits: [{ span, newText: system }],
+        safe: false,
+      }));
+      diagnostics.push({ code: 'unknown-unit-system', severity: 'error', span, message, fixes });
+    } else {
+      values[name] = written;
+      places.set(name, span);
+    }
+  };
+
+  if (isMap(document.contents)) {
+    document.contents.items.forEach(take);
+  } else if (document.contents !== null && document.errors.length === 0) {
+    const message = 'The front matter holds no `key: value` lines. Write one a line, such as `title: Kiln circuit`.';
+    const span = { start: from, end: from + block[1].trimEnd().length };
+    diagnostics.push({ code: 'front-matter-syntax', severity: 'error', span, message });
+  }
+  return { frontMatter: values as FrontMatter, places, diagnostics };
+}
+
+const isKnown = (name: string): name is keyof FrontMatter =>
+  name === 'units' || textKeys.includes(name as (typeof textKeys)[number]);
+
+const textOf = (scalar: Scalar): string =>
+  typeof scalar.value === 'string' ? scalar.value : (scalar.source ?? String(scalar.value));
+
+/** The reader's message without its own excerpt of the source. */
+const firstSentence = (message: string): string => message.split('\n')[0].replace(/ at line.*$|:$|\.$/, '');

@@ -1,0 +1,44 @@
+import type { Root, RootContent } from 'mdast';
+import { fromMarkdown, type Options } from 'mdast-util-from-markdown';
+import { frontmatterFromMarkdown } from 'mdast-util-frontmatter';
+import { gfmFromMarkdown } from 'mdast-util-gfm';
+import { frontmatter } from 'micromark-extension-frontmatter';
+import { gfm } from 'micromark-extension-gfm';
+import type { Span } from '../text';
+
+/** A block of a Markdown text that stands in no list, quotation or other block. */
+export interface MarkdownBlock extends Span {
+  readonly type: RootContent['type'];
+}
+
+/** Only where blocks begin and end is wanted, so nothing inside a line is read: it costs most and changes no block. */
+const noInline = [
+  'attention',
+  'autolink',
+  'characterEscape',
+  'characterReference',
+  'codeText',
+  'hardBreakEscape',
+  'htmlText',
+  'labelEnd',
+  'labelStartImage',
+  'labelStartLink',
+];
+
+const options: Options = {
+  extensions: [frontmatter(['yaml']), gfm(), { disable: { null: noInline } }],
+  mdastExtensions: [frontmatterFromMarkdown(['yaml']), gfmFromMarkdown()],
+};
+
+/** The top-level blocks of a Markdown text in order; each starts at the beginning of its line. */
+export function markdownBlocks(text: string): MarkdownBlock[] {
+  // The parser drops a byte order mark and then counts offsets from behind it; any other letter reads the same.
+  const root: Root = fromMarkdown(text.startsWith('\uFEFF') ? `x${text.slice(1)}` : text, options);
+  return root.children.map(({ type, position }) => {
+    let start = position!.start.offset!;
+    while (start > 0 && (text[start - 1] === ' ' || text[start - 1] === '\t')) {
+      start--;
+    }
+    return { type, start, end: position!.end.offset! };
+  });
+}
