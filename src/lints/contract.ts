@@ -27,6 +27,8 @@ export interface LintedStatement {
   readonly node: number;
   readonly result: StatementResult;
   readonly calls: readonly CallRecord[];
+  /** For an `allow` statement: the lints whose findings it silenced. Absent for every other statement. */
+  readonly silenced?: ReadonlySet<string>;
 }
 
 /** Message, span and fix are born in one call. `severity` replaces the lint's own where a case weighs differently. */

@@ -1,0 +1,90 @@
+import { type CircuitFact, conductorText, figure } from '../../functions';
+import { argumentSpan } from '../argument-places';
+import { circuitsIn, conductorsText, exceeds } from '../circuit-facts';
+import { sizeFixes } from '../conductor-fixes';
+import { defineLint } from '../contract';
+import {
+  breaksSmallConductorRule,
+  deviceAllowance,
+  isOverAmpacity,
+  kindsThatAllow,
+  largestGeneralDevice,
+} from '../device-allowances';
+import { nameplateKindFix, ratingFix } from '../device-fixes';
+
+/** An overcurrent device above what its conductor may carry, with no rule that allows it. */
+export const ocpdOverAmpacity = defineLint({
+  id: 'ocpd-over-ampacity',
+  summary: 'The overcurrent device is rated above what the conductor may carry.',
+  why:
+    'The device is to open before the conductor overheats, so its rating follows the ampacity: the next standard size up ' +
+    'is allowed to 800 A, and none above it beyond that. Motors, air conditioners, welders, taps, dwelling services and ' +
+    'fire pumps have rules of their own that allow more, so a circuit whose kind is not said is asked for it.',
+  sources: [
+    'NEC 240.4(B), 240.4(C), 240.6(A)',
+    'NEC 240.4(A), (E), (G); 310.12; 430.52; 440.22; 630.12; 630.32; 695.4',
+  ],
+  severity: 'error',
+  silent: [
+    'The device is the next standard size above the ampacity, at most 800 A.',
+    'The declared kind allows it: motor, hvac, welder, tap, dwelling_service, fire_pump or cord within its own rule.',
+    'A nameplate largest device is given: that bound counts (see `ocpd-over-nameplate`).',
+    '`small-conductor-limit` says it more exactly.',
+  ],
+  examples: {
+    bad: [
+      'oven = circuit(load: 30 A, kind: general, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 60 A)\n',
+      'feed = circuit(load: 30 A, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 60 A)\n',
+    ],
+    good: [
+      'oven = circuit(load: 40 A, kind: general, voltage: 240 V, conductor: 6 AWG Cu THHN, ocpd: 60 A)\n',
+      'condenser = circuit(mca: 44 A, mocp: 60 A, kind: hvac, voltage: 240 V, conductor: 8 AWG Cu THHN, terminals: 75 °C, ocpd: 60 A)\n',
+    ],
+  },
+  check(statement, report) {
+    for (const { call, fact } of circuitsIn(statement)) {
+      if (!fact.ocpdGiven || !isOverAmpacity(fact)) {
+        continue;
+      }
+      const span = argumentSpan(statement, call, 'ocpd');
+      const allowed = largestGeneralDevice(fact);
+      const remedies = [
+        ...(exceeds(fact.smallestOcpd, allowed) ? [] : ratingFix(statement, call, allowed)),
+        ...sizeFixes(statement, call, 'conductor', fact.conductor, fact.sufficient),
+      ];
+      const kinds = kindsThatAllow(fact);
+      if (fact.kind === undefined && kinds.length > 0) {
+        report({
+          span,
+          severity: 'hint',
+          message: question(fact, kinds),
+          fixes: [...nameplateKindFix(statement, call, fact), ...remedies],
+        });
+        continue;
+      }
+      const { rule, largest } = deviceAllowance(fact);
+      const toldElsewhere = fact.kind !== undefined && breaksSmallConductorRule(fact);
+      if (largest !== undefined && exceeds(fact.ocpd, largest) && !toldElsewhere) {
+        report({ span, message: refusal(fact, rule, largest), fixes: remedies });
+      }
+    }
+  },
+});
+
+const compared = (fact: CircuitFact): string =>
+  `A ${figure(fact.ocpd)} A device stands on ${conductorsText(fact)}, which may carry ${figure(fact.totalAmpacity)} A (${fact.ampacity.chain}).`;
+
+const question = (fact: CircuitFact, kinds: readonly string[]): string =>
+  [
+    compared(fact),
+    `Some kinds of load allow that: say which with \`kind:\` (${kinds.join(', ')}).`,
+    `For any other, ${figure(largestGeneralDevice(fact))} A is the largest device (${fact.edition}: 240.4)${orSize(fact)}.`,
+  ].join(' ');
+
+const refusal = (fact: CircuitFact, rule: string, largest: number): string => {
+  const allowed = fact.kind ? `For kind ${fact.kind}` : 'No kind of load allows that;';
+  return `${compared(fact)} ${allowed} ${figure(largest)} A is the most (${fact.edition}: ${rule}). Use a device within that${orSize(fact)}.`;
+};
+
+const orSize = (fact: CircuitFact): string =>
+  fact.sufficient.length > 0 ? `, or use ${conductorText(fact.sufficient[0])} or larger` : '';

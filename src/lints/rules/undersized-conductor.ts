@@ -1,0 +1,71 @@
+import { type CircuitFact, conductorText, figure } from '../../functions';
+import { argumentSpan } from '../argument-places';
+import { circuitsIn, conductorsText, exceeds } from '../circuit-facts';
+import { sizeAdvice, sizeFixes } from '../conductor-fixes';
+import { defineLint } from '../contract';
+import { largestGeneralDevice } from '../device-allowances';
+
+/** A named conductor whose ampacity falls short of what the load asks for. */
+export const undersizedConductor = defineLint({
+  id: 'undersized-conductor',
+  summary: 'The conductor may carry less than the load requires.',
+  why:
+    'A conductor that carries more than its ampacity runs hotter than its insulation and terminals are rated for. What it ' +
+    'must carry is the load, with 25 % added where the load is continuous. That an overcurrent device may be rounded up ' +
+    'to the next standard size protects the conductor; it does not let the conductor carry more.',
+  sources: ['NEC 210.19, 215.2, 310.16, 110.14(C)', 'NEC 240.4(B): the round-up is for the device alone'],
+  severity: 'error',
+  silent: [
+    'The required current is at or below the ampacity, whatever the device is rated.',
+    'A nameplate minimum circuit ampacity is given and the conductor carries it.',
+    'The conductor is left to the calculation.',
+  ],
+  examples: {
+    bad: [
+      'kiln = circuit\n  load: 17.4 A\n  continuous: yes\n  kind: general\n  voltage: 208 V\n  conductor: 12 AWG Cu THHN\n',
+      'charger = circuit(load: 48 A, kind: evse, voltage: 240 V, conductor: 6 AWG Cu NM-B, ocpd: 60 A)\n',
+    ],
+    good: [
+      'kiln = circuit\n  load: 17.4 A\n  continuous: yes\n  kind: general\n  voltage: 208 V\n  conductor: 10 AWG Cu THHN\n',
+      'condenser = circuit(mca: 44 A, mocp: 60 A, kind: hvac, voltage: 240 V, conductor: 8 AWG Cu THHN, terminals: 75 °C, ocpd: 60 A)\n',
+    ],
+  },
+  check(statement, report) {
+    for (const { call, fact } of circuitsIn(statement)) {
+      if (fact.conductorGiven && exceeds(fact.requiredAmpacity, fact.totalAmpacity)) {
+        report({
+          span: argumentSpan(statement, call, 'conductor'),
+          message: messageFor(fact),
+          fixes: sizeFixes(statement, call, 'conductor', fact.conductor, fact.sufficient),
+        });
+      }
+    }
+  },
+});
+
+function messageFor(fact: CircuitFact): string {
+  const required = `${figure(fact.requiredAmpacity)} A`;
+  const arose = fact.requiredBecause === required ? '' : ` (${fact.requiredBecause})`;
+  const carried =
+    fact.sets > 1 ? `together may carry ${figure(fact.totalAmpacity)} A` : `may carry ${figure(fact.totalAmpacity)} A`;
+  const leansOnRoundUp = exceeds(fact.ocpd, fact.totalAmpacity) && !exceeds(fact.ocpd, largestGeneralDevice(fact));
+  return [
+    `${conductorsText(fact)} ${carried}; ${required} is required${arose}.`,
+    `${chainOf(fact)}.`,
+    ...(leansOnRoundUp
+      ? [`The ${figure(fact.ocpd)} A device is the next standard size up; that does not let the conductor carry more.`]
+      : []),
+    sizeAdvice(fact.sufficient),
+    `${fact.edition}: 310.16, 110.14(C).`,
+  ].join(' ');
+}
+
+/** The chain of factors, without the conductor's name in front where the message has just said it. */
+const chainOf = (fact: CircuitFact): string => {
+  const named = `${conductorText(fact.conductor)}: `;
+  const chain =
+    fact.sets === 1 && fact.ampacity.chain.startsWith(named)
+      ? fact.ampacity.chain.slice(named.length)
+      : fact.ampacity.chain;
+  return `How: ${chain}`;
+};

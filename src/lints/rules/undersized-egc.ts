@@ -1,0 +1,45 @@
+import { conductorText, figure } from '../../functions';
+import { argumentSpan } from '../argument-places';
+import { circuitsIn } from '../circuit-facts';
+import { sizeFixes } from '../conductor-fixes';
+import { defineLint } from '../contract';
+
+/** A named equipment grounding conductor below what the overcurrent device asks for. */
+export const undersizedEgc = defineLint({
+  id: 'undersized-egc',
+  summary: 'The equipment grounding conductor is smaller than the overcurrent device asks for.',
+  why:
+    'In a ground fault the equipment grounding conductor carries enough current to open the device. Its least size follows ' +
+    'from the device’s rating, and it grows in step when the circuit conductors are made larger than they need be.',
+  sources: ['NEC Table 250.122, 250.122(A), 250.122(B)'],
+  severity: 'error',
+  silent: [
+    'The grounding conductor is as large as the circuit conductors: larger is never asked for.',
+    'It is of another metal than the size compared with.',
+    'None is named: a metal raceway may be the grounding conductor.',
+  ],
+  examples: {
+    bad: [
+      'oven = circuit(load: 40 A, kind: general, continuous: no, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 40 A, egc: 12 AWG Cu)\n',
+    ],
+    good: [
+      'oven = circuit(load: 40 A, kind: general, continuous: no, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 40 A, egc: 10 AWG Cu)\n',
+    ],
+  },
+  check(statement, report) {
+    for (const { call, fact } of circuitsIn(statement)) {
+      const { egc, smallestEgc, conductor } = fact;
+      if (!fact.egcGiven || !egc || !smallestEgc || egc.material !== smallestEgc.material) {
+        continue;
+      }
+      const likeCircuit = egc.material === conductor.material && egc.size.mm2 >= conductor.size.mm2;
+      if (egc.size.mm2 < smallestEgc.size.mm2 && !likeCircuit) {
+        report({
+          span: argumentSpan(statement, call, 'egc'),
+          message: `${conductorText(egc)} grounds a circuit on a ${figure(fact.ocpd)} A device, which asks for at least ${conductorText(smallestEgc)} (${fact.edition}: 250.122). Use ${smallestEgc.size.text} or larger.`,
+          fixes: sizeFixes(statement, call, 'egc', egc, [smallestEgc]),
+        });
+      }
+    }
+  },
+});
