@@ -1,3 +1,4 @@
+export { nearest } from './checking/nearest';
 export type { ObjectType, Type } from './checking/type';
 export type * from './evaluation/trace';
 export type * from './evaluation/value';
