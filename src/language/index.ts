@@ -4,6 +4,8 @@ export type * from './evaluation/trace';
 export type * from './evaluation/value';
 export * from './library';
 export type * from './program';
+export { format } from './syntax/format';
+export { isBroken, type NodePath, nodeAt, nodesBelow, statementOf, textContent } from './syntax/navigation';
 export { parse } from './syntax/parser';
 export * from './syntax/tree';
 export type { UnitReader } from './syntax/unit-reader';

@@ -11,7 +11,7 @@ export function readNumberOrSize(r: Reader): number {
   if (text.charCodeAt(numberEnd) === 47) {
     const end = aughtSizeEnd(r, start);
     if (end > 0) {
-      return readDesignation(r, start, end, value);
+      return readDesignation(r, start, skipBlanks(text, numberEnd + 2), end, value);
     }
   }
   let number = value;
@@ -32,7 +32,7 @@ export function readNumberOrSize(r: Reader): number {
     const unit = text.slice(at, unitEnd);
     if (r.vocabulary.sizeUnits.has(unit) && beginsDesignation(r, unit, unitEnd)) {
       tree.count--;
-      return readDesignation(r, start, unitEnd, number);
+      return readDesignation(r, start, at, unitEnd, number);
     }
     tree.setUnit(node, unit, at, unitEnd);
   }
@@ -43,7 +43,7 @@ export function readNumberOrSize(r: Reader): number {
 
 /** `#12 Cu`, `#1/0 AWG Al`: a wire size after its sign. */
 export function readHash(r: Reader): number {
-  const { text, tree, start } = r;
+  const { text, start } = r;
   const digits = r.end;
   let end = digits;
   while (isDigit(text.charCodeAt(end))) {
@@ -66,12 +66,10 @@ export function readHash(r: Reader): number {
   if (isNameStart(text.charCodeAt(at))) {
     const unitEnd = r.units.readUnit(text, at);
     if (unitEnd > at && r.vocabulary.sizeUnits.has(text.slice(at, unitEnd))) {
-      end = unitEnd;
+      return readDesignation(r, start, at, unitEnd, value);
     }
   }
-  const node = readDesignation(r, start, end, value);
-  tree.starts[node] = start;
-  return node;
+  return readDesignation(r, start, end, end, value);
 }
 
 /** The end of a size such as `1/0 AWG` that begins at `start`; 0 when it is a division. */
@@ -96,10 +94,14 @@ function beginsDesignation(r: Reader, unit: string, unitEnd: number): boolean {
   return r.vocabulary.alwaysSizeUnits.has(unit) || wordEnd(r, unitEnd) > 0;
 }
 
-function readDesignation(r: Reader, start: number, sizeEnd: number, value: number): number {
+/** A size whose unit, if it has one, begins at `unitStart`, and the words behind it. */
+function readDesignation(r: Reader, start: number, unitStart: number, sizeEnd: number, value: number): number {
   const { tree, text } = r;
   const size = tree.leaf(Node.Size, start, sizeEnd);
   tree.numbers[size] = value;
+  if (unitStart < sizeEnd) {
+    tree.setUnit(size, text.slice(unitStart, sizeEnd), unitStart, sizeEnd);
+  }
   let last = size;
   let end = sizeEnd;
   for (let next = wordEnd(r, end); next > 0; next = wordEnd(r, end)) {

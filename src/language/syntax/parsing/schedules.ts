@@ -39,6 +39,9 @@ export function readSchedule(r: Reader, start: number, name: number): number {
     if (width < 0) {
       const header = readHeader(r);
       width = countChildren(r, header);
+      if (width === 0) {
+        reportNoColumns(r, header);
+      }
       return header;
     }
     return isSeparator(r.text, r.start) ? skipSeparator(r) : readRow(r, width);
@@ -52,6 +55,15 @@ export function readSchedule(r: Reader, start: number, name: number): number {
     );
   }
   return tree.parent(Node.Schedule, start, Math.max(r.lastEnd, tree.ends[last]), name);
+}
+
+function reportNoColumns(r: Reader, header: number): void {
+  r.report(
+    'bad-column-name',
+    r.tree.starts[header],
+    r.tree.ends[header],
+    'The heading of this table names no column. Write a name for each column between `|`.',
+  );
 }
 
 function countChildren(r: Reader, node: number): number {
@@ -145,9 +157,13 @@ function trimmedLineEnd(text: string, at: number): number {
   return end;
 }
 
+/** True when a cell ends at `at`: with a bar, a comment or the line. */
+const endsCell = (text: string, at: number): boolean =>
+  at >= text.length || '|\n\r'.includes(text.charAt(at)) || text.startsWith('//', at);
+
 function readHeader(r: Reader): number {
   return readCells(r, Node.HeaderRow, -1, () => {
-    if (r.token === Token.Name && r.text.charCodeAt(r.afterToken()) === 124) {
+    if (r.token === Token.Name && endsCell(r.text, r.afterToken())) {
       return r.take(Node.Name);
     }
     const { start } = r;
