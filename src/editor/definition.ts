@@ -1,6 +1,5 @@
-import { type NameInfo, Node, textOf } from '../language';
+import { type NameInfo, Node, nodeAt, textOf } from '../language';
 import type { EditedSheet, Place } from './contract';
-import { pathAt } from './path-at';
 
 /** Where the name at an offset is defined; empty for anything that the sheet does not define. */
 export function definitionAt(sheet: EditedSheet, cell: string, offset: number): readonly Place[] {
@@ -16,7 +15,7 @@ export function referencesAt(sheet: EditedSheet, cell: string, offset: number): 
 
 function nameAt({ program }: EditedSheet, cell: string, offset: number): NameInfo | undefined {
   const tree = program.tree(cell);
-  const node = tree ? pathAt(tree, offset)[0] : undefined;
+  const node = tree ? nodeAt(tree, offset)?.node : undefined;
   if (!tree || node === undefined || tree.kinds[node] !== Node.Name) {
     return undefined;
   }

@@ -1,8 +1,7 @@
-import { type NameInfo, Node, type SyntaxTree, spanOf, textOf } from '../../language';
-import { lintPage, rules } from '../../lints';
+import { type NameInfo, Node, nodeAt, type SyntaxTree, spanOf, textOf } from '../../language';
+import { lintPage, ruleById } from '../../lints';
 import { parseUnit } from '../../units';
 import type { EditedSheet, Hover } from '../contract';
-import { pathAt } from '../path-at';
 import { conductorPage } from './conductor';
 import { functionPageOf, parameterPage } from './function';
 import { memberPage, namePage } from './name';
@@ -14,11 +13,12 @@ export function hoverAt(sheet: EditedSheet, cell: string, offset: number): Hover
   if (!tree) {
     return undefined;
   }
-  const path = pathAt(tree, offset);
+  const found = nodeAt(tree, offset);
+  const path = found ? [found.node, ...[...found.parents].reverse()] : [];
   for (const [depth, node] of path.entries()) {
-    const found = pageOf({ sheet, cell, tree, node, parent: path[depth + 1] ?? -1, offset });
-    if (found) {
-      return found;
+    const hover = pageOf({ sheet, cell, tree, node, above: path.slice(depth + 1), offset });
+    if (hover) {
+      return hover;
     }
   }
   return undefined;
@@ -29,8 +29,8 @@ interface Spot {
   readonly cell: string;
   readonly tree: SyntaxTree;
   readonly node: number;
-  /** -1 for a statement. */
-  readonly parent: number;
+  /** The nodes that hold it, innermost first. */
+  readonly above: readonly number[];
   readonly offset: number;
 }
 
@@ -58,47 +58,37 @@ function pageOf(spot: Spot): Hover | undefined {
 }
 
 /** A name is a function, a parameter, a lint, a field or something the sheet defines, by where it stands. */
-function nameAt({ sheet, tree, node, parent }: Spot): string | undefined {
+function nameAt({ sheet, tree, node, above }: Spot): string | undefined {
   const { program } = sheet;
   const name = textOf(tree, node);
-  const first = parent >= 0 && tree.firstChildren[parent] === node;
-  switch (parent >= 0 ? tree.kinds[parent] : -1) {
+  const [parent, grandparent] = above;
+  const first = parent !== undefined && tree.firstChildren[parent] === node;
+  switch (parent === undefined ? undefined : tree.kinds[parent]) {
     case Node.Call:
       return first ? functionPageOf(program, name) : undefined;
     case Node.BlockCall:
-      return first ? nameOrNothing(program.names().get(name), sheet) : functionPageOf(program, name);
+      return first ? pageOfName(program.names().get(name), sheet) : functionPageOf(program, name);
     case Node.Field:
     case Node.Argument:
       return first && tree.nextSiblings[node] >= 0
-        ? parameterPage(program, calledAt(tree, parent), name)
-        : nameOrNothing(program.names().get(name), sheet);
+        ? parameterPage(program, functionCalled(tree, grandparent), name)
+        : pageOfName(program.names().get(name), sheet);
     case Node.Member:
-      return first ? nameOrNothing(program.names().get(name), sheet) : undefined; // The member tells of its field.
+      return first ? pageOfName(program.names().get(name), sheet) : undefined; // The member tells of its field.
     case Node.Allow: {
-      const lint = rules.find((rule) => rule.id === name);
+      const lint = ruleById.get(name);
       return lint && lintPage(lint);
     }
     default:
-      return nameOrNothing(program.names().get(name), sheet);
+      return pageOfName(program.names().get(name), sheet);
   }
 }
 
-const nameOrNothing = (info: NameInfo | undefined, { program }: EditedSheet): string | undefined =>
+const pageOfName = (info: NameInfo | undefined, { program }: EditedSheet): string | undefined =>
   info && namePage(program, info);
 
-/** The name of the function that a field or an argument belongs to. */
-function calledAt(tree: SyntaxTree, argument: number): string {
-  for (let node = 0; node < tree.count; node++) {
-    const kind = tree.kinds[node];
-    if (kind !== Node.Call && kind !== Node.BlockCall) {
-      continue;
-    }
-    const named = tree.firstChildren[node];
-    for (let child = named; child >= 0; child = tree.nextSiblings[child]) {
-      if (child === argument) {
-        return textOf(tree, kind === Node.Call ? named : tree.nextSiblings[named]);
-      }
-    }
-  }
-  return '';
+/** The name of the function that a Call or a BlockCall calls. */
+function functionCalled(tree: SyntaxTree, call: number): string {
+  const first = tree.firstChildren[call];
+  return textOf(tree, tree.kinds[call] === Node.Call ? first : tree.nextSiblings[first]);
 }

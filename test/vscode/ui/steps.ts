@@ -21,14 +21,14 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
   },
 
   async 'tells of a conductor under the pointer'({ workbench }) {
-    await workbench.cell('existing = circuit').scrollIntoViewIfNeeded();
+    await workbench.reveal('existing = circuit');
     const hover = await workbench.hover('existing = circuit', /^THHN$|^Cu$|12/);
-    assert.match(await hover.innerText(), /1\.98 Ω\/kft/);
+    assert.match((await hover.textContent()) ?? '', /1\.98 Ω\/kft/);
   },
 
   async 'refreshes results while a reading is typed'({ workbench, page }) {
     await page.keyboard.press('Escape');
-    await workbench.cell('element =').scrollIntoViewIfNeeded();
+    await workbench.reveal('element =');
     await workbench.token('supply =', /^207\.6$/).dblclick();
     await page.keyboard.type('240');
     await workbench.outputs.locator('.katex', { hasText: '20.17' }).first().waitFor();
@@ -41,10 +41,11 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     await workbench.command('Problems: Focus on Problems View');
     const row = page.locator('.markers-panel .monaco-list-row', { hasText: 'kilofoot' }).first();
     await row.waitFor();
-    assert.match(await row.innerText(), /V/);
+    assert.match((await row.textContent()) ?? '', /V/);
   },
 
   async 'saves what was typed and nothing else'({ workbench, page, workspace }) {
+    await page.keyboard.press('Escape');
     const file = join(workspace, 'kiln.kft.md');
     const before = readFileSync(file, 'utf8');
     await workbench.cell('element =').locator('.view-line').first().click();
@@ -67,7 +68,7 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   async 'opens a starter sheet'({ workbench, page }) {
     await page.locator('.quick-input-list .monaco-list-row', { hasText: 'unmarked heater' }).first().click();
-    await page.locator('.notebookOverlay', { hasText: 'heater_circuit' }).waitFor();
+    await page.locator('.notebookOverlay', { hasText: '14.4' }).waitFor();
     await workbench.outputs.locator('.katex', { hasText: '16.67' }).first().waitFor();
   },
 
@@ -78,10 +79,11 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   async 'activates fast'({ workbench, page }) {
     await page.keyboard.press('Escape');
+    await workbench.command('View: Revert and Close Editor');
     await workbench.command('Developer: Show Running Extensions');
     const row = page.locator('.runtime-extensions-editor .monaco-list-row', { hasText: 'Kilofoot' });
     await row.waitFor();
-    const time = /Activation: (\d+)ms/.exec(await row.innerText());
+    const time = /Activation: (\d+)ms/.exec((await row.textContent()) ?? '');
     console.log(`       activation ${time?.[1]} ms`);
     assert.ok(time, 'no activation time is shown');
   },

@@ -40,6 +40,24 @@ export class Workbench {
     await this.page.keyboard.type(text);
   }
 
+  /** Scrolls the notebook until the cell is drawn; only cells in view exist. */
+  async reveal(part: string): Promise<void> {
+    const list = this.page.locator('.notebookOverlay .cell-list-container').first();
+    await list.hover({ position: { x: 300, y: 300 } });
+    await this.page.mouse.wheel(0, -20_000);
+    for (let i = 0; i < 60; i++) {
+      await this.page.waitForTimeout(100);
+      const box = await this.cell(part)
+        .boundingBox({ timeout: 100 })
+        .catch(() => null);
+      if (box && box.y < 500) {
+        return;
+      }
+      await this.page.mouse.wheel(0, 150);
+    }
+    throw new Error(`no cell holds ${part}`);
+  }
+
   async hover(part: string, token: RegExp): Promise<Locator> {
     await this.token(part, token).hover();
     const hover = this.page.locator('.monaco-hover:not(.hidden) .hover-contents').first();

@@ -1,0 +1,59 @@
+import assert from 'node:assert/strict';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { commands, languageId, notebookType, settings } from '../../src/vscode/names';
+
+const root = join(__dirname, '..', '..');
+const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+const { contributes } = manifest;
+
+describe('the manifest', () => {
+  it('declares the ids that the code uses', () => {
+    assert.equal(contributes.notebooks[0].type, notebookType);
+    assert.equal(contributes.languages[0].id, languageId);
+    assert.deepEqual(
+      contributes.commands.map(({ command }: { command: string }) => command).sort(),
+      Object.values(commands).sort(),
+    );
+    assert.deepEqual(
+      Object.keys(contributes.configuration.properties).sort(),
+      [settings.refresh, settings.severities].map((name) => `${settings.section}.${name}`).sort(),
+    );
+  });
+
+  it('lists the short file ending first, which an untitled sheet is saved under', () => {
+    const patterns = contributes.notebooks[0].selector.map((s: { filenamePattern: string }) => s.filenamePattern);
+    assert.deepEqual(patterns, ['*.kft', '*.kft.md']);
+  });
+
+  it('describes every setting', () => {
+    for (const [name, setting] of Object.entries<{ markdownDescription?: string }>(
+      contributes.configuration.properties,
+    )) {
+      assert.ok((setting.markdownDescription ?? '').length > 40, name);
+    }
+  });
+
+  it('points at files that are there', () => {
+    const paths = [
+      manifest.icon,
+      contributes.languages[0].configuration,
+      ...contributes.grammars.map(({ path }: { path: string }) => path),
+    ];
+    assert.deepEqual(
+      paths.filter((path) => !existsSync(join(root, path))),
+      [],
+    );
+  });
+
+  it('colours the same scope that the Markdown injection embeds', () => {
+    const [cells, prose] = contributes.grammars;
+    const read = (path: string) => JSON.parse(readFileSync(join(root, path), 'utf8'));
+    assert.equal(read(cells.path).scopeName, cells.scopeName);
+    const injection = readFileSync(join(root, prose.path), 'utf8');
+    assert.equal(read(prose.path).scopeName, prose.scopeName);
+    for (const scope of Object.keys(prose.embeddedLanguages)) {
+      assert.ok(injection.includes(`"${scope}"`), `${scope} is not in the injection`);
+    }
+  });
+});
