@@ -1,4 +1,4 @@
-import { children, Node, type Program, type SyntaxTree, spanOf, textOf } from '../language';
+import { children, Node, type Program, type SyntaxTree, spanOf, textContent, textOf } from '../language';
 import type { Span } from '../text';
 
 /** An `allow` statement: which lint it silences on the statement below it, and why. */
@@ -25,14 +25,13 @@ export function allowancesIn(cell: string, tree: SyntaxTree): Allowance[] {
     }
     const [name, reason] = [...children(tree, node)];
     if (name !== undefined && tree.kinds[name] === Node.Name) {
-      const text = reason !== undefined && tree.kinds[reason] === Node.Text ? textOf(tree, reason) : '""';
       allowances.unshift({
         cell,
         index,
         target,
         lint: textOf(tree, name),
         lintSpan: spanOf(tree, name),
-        reason: text.slice(1, -1),
+        reason: reason !== undefined && tree.kinds[reason] === Node.Text ? textContent(tree, reason) : '',
       });
     }
   }

@@ -41,7 +41,7 @@ export const isOverAmpacity = (fact: CircuitFact): boolean =>
 export function deviceAllowance(fact: CircuitFact): DeviceAllowance {
   const own = fact.kind && allowances[fact.kind];
   if (!own) {
-    return { rule: '240.4', largest: fact.largestOcpd };
+    return { rule: '240.4', largest: largestGeneralDevice(fact) };
   }
   if (fact.kind === 'hvac' && fact.mocp !== undefined) {
     return { rule: own.rule, largest: undefined };

@@ -12,7 +12,7 @@ export function ratingFix(statement: LintedStatement, call: CallRecord, rating: 
     return [];
   }
   const edit = { span: spanOf(statement.tree, argument), newText: `${rating} A` };
-  return [{ title: `Use a ${rating} A device`, edits: [edit], safe: false }];
+  return [{ title: `Use ${rating} A`, edits: [edit], safe: false }];
 }
 
 /** A circuit with a nameplate's minimum ampacity is most likely an air conditioner's: offers to say so. */

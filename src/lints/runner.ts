@@ -1,4 +1,4 @@
-import { type CallRecord, Node, type Program, type StatementResult, type SyntaxTree } from '../language';
+import { type CallRecord, Node, nodesBelow, type Program, type StatementResult, type SyntaxTree } from '../language';
 import type { Diagnostic, Severity } from '../text';
 import { allowancesIn } from './allowances';
 import type { Lint, LintedStatement } from './contract';
@@ -99,20 +99,31 @@ function statementOf(
   result: StatementResult,
   silenced?: ReadonlySet<string>,
 ): LintedStatement {
+  const node = tree.statements[result.index];
   let calls: readonly CallRecord[] | undefined;
   return {
     program,
     cell,
     tree,
-    node: tree.statements[result.index],
+    node,
     result,
     // Only when a rule asks: calls may have to be run again to leave their facts.
     get calls() {
-      calls ??= result.calls();
+      calls ??= holdsCall(tree, node) ? result.calls() : [];
       return calls;
     },
     ...(silenced && { silenced }),
   };
+}
+
+/** Most statements of a long sheet call nothing, and are not asked for their calls. */
+function holdsCall(tree: SyntaxTree, node: number): boolean {
+  for (const below of nodesBelow(tree, node)) {
+    if (tree.kinds[below] === Node.Call || tree.kinds[below] === Node.BlockCall) {
+      return true;
+    }
+  }
+  return false;
 }
 
 function findingsOf(statement: LintedStatement): Diagnostic[] {

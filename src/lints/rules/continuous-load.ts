@@ -7,13 +7,14 @@ import { argumentNode, argumentSpan } from '../argument-places';
 import { circuitsIn, exceeds } from '../circuit-facts';
 import { continuousFactor } from '../continuous-factor';
 import { defineLint, type LintedStatement, type Report } from '../contract';
+import { largestGeneralDevice } from '../device-allowances';
 import { ratingFix, statementFix } from '../device-fixes';
 
 /** Kinds that a rule counts as continuous, however long they run. */
 const continuousByRule: { readonly [K in CircuitKind]?: { readonly what: string; readonly section: string } } = {
-  space_heating: { what: 'Fixed electric space heating', section: '424.4 (424.3 before 2023)' },
+  space_heating: { what: 'Fixed electric space heating', section: '424.4(B), 424.3(B) before 2023' },
   water_heater: { what: 'A storage water heater of 120 gallons or less', section: '422.13' },
-  evse: { what: 'Vehicle charging', section: '625.42' },
+  evse: { what: 'Vehicle charging', section: 'Article 625' },
 };
 
 /** Kinds that have no factor of their own; only these are asked how long they run. */
@@ -29,7 +30,7 @@ export const continuousLoad = defineLint({
   why:
     'A load that runs three hours or more heats its device and conductor through, so both are sized for 125 % of it. Fixed ' +
     'space heating, storage water heaters and vehicle charging count as continuous by rule.',
-  sources: ['NEC 210.19, 210.20(A), 215.2, 215.3', 'NEC 422.13, 424.4, 625.42'],
+  sources: ['NEC 210.19, 210.20(A), 215.2, 215.3', 'NEC 422.13; 424.4(B), 424.3(B) before 2023; Article 625'],
   severity: 'warning',
   silent: [
     'The load is said to be not continuous and its kind is not one that a rule counts as continuous.',
@@ -92,8 +93,8 @@ const deviceLacksFactor = (fact: CircuitFact): boolean =>
 function reportDevice(statement: LintedStatement, call: CallRecord, fact: CircuitFact, report: Report): void {
   report({
     span: argumentSpan(statement, call, 'ocpd'),
-    message: `A ${figure(fact.ocpd)} A device carries a continuous load of ${figure(fact.designCurrent)} A; 125 % of it, ${figure(withFactor(fact))} A, is required (${fact.edition}: 210.20, 215.3). Use a ${figure(fact.smallestOcpd)} A device on a conductor that it suits.`,
-    fixes: exceeds(fact.smallestOcpd, fact.largestOcpd) ? [] : ratingFix(statement, call, fact.smallestOcpd),
+    message: `The device is ${figure(fact.ocpd)} A for a continuous load of ${figure(fact.designCurrent)} A; 125 % of it, ${figure(withFactor(fact))} A, is required (${fact.edition}: 210.20, 215.3). The smallest standard rating is ${figure(fact.smallestOcpd)} A, on a conductor that it suits.`,
+    fixes: exceeds(fact.smallestOcpd, largestGeneralDevice(fact)) ? [] : ratingFix(statement, call, fact.smallestOcpd),
   });
 }
 

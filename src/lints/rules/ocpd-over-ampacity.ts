@@ -1,6 +1,6 @@
 import { type CircuitFact, conductorText, figure } from '../../functions';
 import { argumentSpan } from '../argument-places';
-import { circuitsIn, conductorsText, exceeds } from '../circuit-facts';
+import { carryingText, chainText, circuitsIn, exceeds } from '../circuit-facts';
 import { sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
 import {
@@ -71,20 +71,23 @@ export const ocpdOverAmpacity = defineLint({
   },
 });
 
-const compared = (fact: CircuitFact): string =>
-  `A ${figure(fact.ocpd)} A device stands on ${conductorsText(fact)}, which may carry ${figure(fact.totalAmpacity)} A (${fact.ampacity.chain}).`;
+const compared = (fact: CircuitFact): string => `The ${figure(fact.ocpd)} A device protects ${carryingText(fact)}.`;
 
 const question = (fact: CircuitFact, kinds: readonly string[]): string =>
   [
     compared(fact),
     `Some kinds of load allow that: say which with \`kind:\` (${kinds.join(', ')}).`,
-    `For any other, ${figure(largestGeneralDevice(fact))} A is the largest device (${fact.edition}: 240.4)${orSize(fact)}.`,
+    `For any other use at most ${figure(largestGeneralDevice(fact))} A (${fact.edition}: 240.4)${orSize(fact)}.`,
+    chainText(fact),
   ].join(' ');
 
-const refusal = (fact: CircuitFact, rule: string, largest: number): string => {
-  const allowed = fact.kind ? `For kind ${fact.kind}` : 'No kind of load allows that;';
-  return `${compared(fact)} ${allowed} ${figure(largest)} A is the most (${fact.edition}: ${rule}). Use a device within that${orSize(fact)}.`;
-};
+const refusal = (fact: CircuitFact, rule: string, largest: number): string =>
+  [
+    compared(fact),
+    fact.kind ? `Kind ${fact.kind} allows at most` : 'No kind of load allows that: use at most',
+    `${figure(largest)} A (${fact.edition}: ${rule})${orSize(fact)}.`,
+    chainText(fact),
+  ].join(' ');
 
 const orSize = (fact: CircuitFact): string =>
-  fact.sufficient.length > 0 ? `, or use ${conductorText(fact.sufficient[0])} or larger` : '';
+  fact.sufficient.length > 0 ? `; ${conductorText(fact.sufficient[0])} would do for this device` : '';

@@ -2,6 +2,7 @@ import { figure } from '../../functions';
 import { argumentSpan } from '../argument-places';
 import { circuitsIn, exceeds } from '../circuit-facts';
 import { defineLint } from '../contract';
+import { largestGeneralDevice } from '../device-allowances';
 import { ratingFix } from '../device-fixes';
 
 /** A device that the load itself would open. */
@@ -35,7 +36,9 @@ export const ocpdUnderLoad = defineLint({
         report({
           span: argumentSpan(statement, call, 'ocpd'),
           message: `The load draws ${figure(fact.designCurrent)} A and the device is rated ${figure(fact.ocpd)} A: it will open. The smallest standard rating for this load is ${figure(fact.smallestOcpd)} A.`,
-          fixes: exceeds(fact.smallestOcpd, fact.largestOcpd) ? [] : ratingFix(statement, call, fact.smallestOcpd),
+          fixes: exceeds(fact.smallestOcpd, largestGeneralDevice(fact))
+            ? []
+            : ratingFix(statement, call, fact.smallestOcpd),
         });
       }
     }

@@ -56,17 +56,20 @@ export const smallConductorLimit = defineLint({
 });
 
 function messageFor(fact: CircuitFact, limit: number): string {
-  const sections = `${fact.edition}: 240.4(D)`;
   const size = `${fact.conductor.size.text} ${fact.conductor.material}`;
-  const kind = fact.kind
-    ? `kind ${fact.kind} is not excepted.`
-    : 'motors, air conditioners, welders, taps and cords are excepted: say which with `kind:`.';
-  const remedy = exceeds(fact.smallestOcpd, limit)
-    ? `The load needs a ${figure(fact.smallestOcpd)} A device`
-    : `Use a ${figure(limit)} A device`;
-  const size2 =
-    fact.sufficient.length > 0
-      ? `${exceeds(fact.smallestOcpd, limit) ? ': use' : ', or'} ${conductorText(fact.sufficient[0])} or larger`
-      : '';
-  return `${size} is held to ${figure(limit)} A (${sections}) and the device is ${figure(fact.ocpd)} A, although the ampacity is ${figure(fact.totalAmpacity)} A; ${kind} ${remedy}${size2}.`;
+  const ampacity = exceeds(fact.totalAmpacity, limit) ? `, though its ampacity is ${figure(fact.totalAmpacity)} A` : '';
+  return [
+    `${size} is held to a ${figure(limit)} A device${ampacity} (${fact.edition}: 240.4(D)); this one is ${figure(fact.ocpd)} A.`,
+    fact.kind
+      ? `Kind ${fact.kind} is not excepted.`
+      : 'Motors, air conditioners, welders, taps and cords are excepted: say which with `kind:`.',
+    remedy(fact, limit),
+  ].join(' ');
+}
+
+function remedy(fact: CircuitFact, limit: number): string {
+  const size = fact.sufficient.length > 0 ? `${conductorText(fact.sufficient[0])} or larger` : 'a larger conductor';
+  return exceeds(fact.smallestOcpd, limit)
+    ? `The load needs ${figure(fact.smallestOcpd)} A: use ${size}.`
+    : `Use ${figure(limit)} A, or ${size}.`;
 }

@@ -1,5 +1,5 @@
 import { conductorText, figure, type LengthFact, type ResistancePerLengthFact } from '../../functions';
-import { type CallRecord, children, Node, Operator, type SyntaxTree, spanOf } from '../../language';
+import { type CallRecord, children, Node, nodesBelow, Operator, spanOf } from '../../language';
 import type { Fix, Span } from '../../text';
 import { argumentInsertion, argumentSpan } from '../argument-places';
 import { defineLint, type LintedStatement } from '../contract';
@@ -77,13 +77,6 @@ function* lengthDivisions(statement: LintedStatement): Generator<{ quotient: num
       const [, divisor] = [...children(tree, node)];
       yield { quotient: node, divisor };
     }
-  }
-}
-
-function* nodesBelow(tree: SyntaxTree, node: number): Generator<number> {
-  yield node;
-  for (const child of children(tree, node)) {
-    yield* nodesBelow(tree, child);
   }
 }
 

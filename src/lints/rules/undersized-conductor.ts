@@ -1,6 +1,6 @@
-import { type CircuitFact, conductorText, figure } from '../../functions';
+import { type CircuitFact, figure } from '../../functions';
 import { argumentSpan } from '../argument-places';
-import { circuitsIn, conductorsText, exceeds } from '../circuit-facts';
+import { carryingText, chainText, circuitsIn, exceeds } from '../circuit-facts';
 import { sizeAdvice, sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
 import { largestGeneralDevice } from '../device-allowances';
@@ -44,28 +44,21 @@ export const undersizedConductor = defineLint({
 });
 
 function messageFor(fact: CircuitFact): string {
-  const required = `${figure(fact.requiredAmpacity)} A`;
-  const arose = fact.requiredBecause === required ? '' : ` (${fact.requiredBecause})`;
-  const carried =
-    fact.sets > 1 ? `together may carry ${figure(fact.totalAmpacity)} A` : `may carry ${figure(fact.totalAmpacity)} A`;
   const leansOnRoundUp = exceeds(fact.ocpd, fact.totalAmpacity) && !exceeds(fact.ocpd, largestGeneralDevice(fact));
   return [
-    `${conductorsText(fact)} ${carried}; ${required} is required${arose}.`,
-    `${chainOf(fact)}.`,
+    `${requirementText(fact)} (${fact.edition}: 210.19, 215.2) of ${carryingText(fact)}.`,
     ...(leansOnRoundUp
-      ? [`The ${figure(fact.ocpd)} A device is the next standard size up; that does not let the conductor carry more.`]
+      ? [`That ${figure(fact.ocpd)} A is the next standard device size does not let the conductor carry more.`]
       : []),
     sizeAdvice(fact.sufficient),
-    `${fact.edition}: 310.16, 110.14(C).`,
+    chainText(fact),
   ].join(' ');
 }
 
-/** The chain of factors, without the conductor's name in front where the message has just said it. */
-const chainOf = (fact: CircuitFact): string => {
-  const named = `${conductorText(fact.conductor)}: `;
-  const chain =
-    fact.sets === 1 && fact.ampacity.chain.startsWith(named)
-      ? fact.ampacity.chain.slice(named.length)
-      : fact.ampacity.chain;
-  return `How: ${chain}`;
-};
+/** `17.4 A × 125 % = 21.75 A is required`, with how it arose where that does not end in the amperes themselves. */
+function requirementText(fact: CircuitFact): string {
+  const required = `${figure(fact.requiredAmpacity)} A`;
+  return fact.requiredBecause.endsWith(required)
+    ? `${fact.requiredBecause} is required`
+    : `${required} is required, ${fact.requiredBecause},`;
+}
