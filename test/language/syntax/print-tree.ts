@@ -16,7 +16,7 @@ export function printTree(tree: SyntaxTree): string {
 }
 
 function describeNode(tree: SyntaxTree, node: number): string {
-  const kind = tree.kinds[node] as Node;
+  const kind: Node = tree.kinds[node];
   const unit = tree.units[node] >= 0 ? ` [${tree.unitTexts[tree.units[node]]}]` : '';
   switch (kind) {
     case Node.Binary:
@@ -24,8 +24,10 @@ function describeNode(tree: SyntaxTree, node: number): string {
       return `${Node[kind]} ${Operator[tree.operators[node]]}`;
     case Node.Number:
     case Node.Quantity:
+      return `${Node[kind]} ${tree.numbers[node]}${unit} decimals ${tree.decimals[node]}`;
     case Node.Size:
-      return `${Node[kind]} ${tree.numbers[node]}${unit}${kind === Node.Size ? ` ${textOf(tree, node)}` : ''}`;
+      // White space inside a size is no part of its meaning.
+      return `Size ${textOf(tree, node).replace(/\s/g, '')}${unit}`;
     case Node.Convert:
       return `Convert${unit}`;
     default:

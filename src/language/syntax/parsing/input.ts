@@ -27,9 +27,8 @@ export function readInput(r: Reader, start: number): number {
     last = tree.link(last, r.absent());
   }
   if (r.isWord('from')) {
-    const from = r.start;
     r.advance();
-    last = tree.link(last, readRange(r, from, 'to'));
+    last = tree.link(last, readRange(r, 'to'));
   }
   readLabel(r, last, 'meaning of an input');
   return tree.parent(Node.Input, start, r.lastEnd, name);

@@ -4,7 +4,7 @@ import { readExpression, Strength } from './expressions';
 import type { Reader } from './reader';
 
 /** `low to high` or `low .. high`, after the word that leads to it. */
-export function readRange(r: Reader, start: number, word: 'to' | '..'): number {
+export function readRange(r: Reader, word: 'to' | '..'): number {
   const { tree } = r;
   const low = readExpression(r, Strength.Sum);
   let high: number;
@@ -23,5 +23,5 @@ export function readRange(r: Reader, start: number, word: 'to' | '..'): number {
     high = r.absent();
   }
   tree.link(low, high);
-  return tree.parent(Node.Range, start, Math.max(r.lastEnd, tree.ends[high]), low);
+  return tree.parent(Node.Range, tree.starts[low], Math.max(r.lastEnd, tree.ends[high]), low);
 }

@@ -57,7 +57,7 @@ function readUnknown(r: Reader): number {
   const name = r.take(Node.Name);
   if (r.at(Token.In)) {
     r.advance();
-    tree.link(name, readRange(r, r.start, '..'));
+    tree.link(name, readRange(r, '..'));
   }
   return tree.parent(Node.Unknown, start, r.lastEnd, name);
 }

@@ -62,6 +62,7 @@ export class Scanner {
       this.start = this.end = this.text.length;
       return false;
     }
+    this.lastStart = this.lastEnd = at;
     this.scan(at);
     return true;
   }
