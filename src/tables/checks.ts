@@ -45,7 +45,36 @@ function monotone<Row>(
   };
 }
 
-/** Holds for every row that has both values. */
+/** Among rows of one group, the value grows with the order; `falls` turns it round. Rows may stand in any order. */
+export function growsWithin<Row>(
+  column: string,
+  {
+    group,
+    order,
+    value,
+    falls = false,
+  }: {
+    readonly group: (row: Row) => string;
+    readonly order: (row: Row) => number;
+    readonly value: (row: Row) => number;
+    readonly falls?: boolean;
+  },
+): Check<Row> {
+  const sign = falls ? -1 : 1;
+  return {
+    promise: `${column} ${falls ? 'falls' : 'grows'} with the size within one kind`,
+    broken: (rows) =>
+      rows.flatMap((row) => {
+        const beside = rows.find(
+          (other) =>
+            order(other) < order(row) && group(other) === group(row) && sign * (value(row) - value(other)) <= 0,
+        );
+        return beside ? [{ row, beside, column, found: `${value(row)} after ${value(beside)}` }] : [];
+      }),
+  };
+}
+
+/** What a row must hold; `fails` tells what was found when it does not. */
 export function eachRow<Row>(promise: string, column: string, fails: (row: Row) => string | undefined): Check<Row> {
   return {
     promise,

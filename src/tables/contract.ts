@@ -1,4 +1,27 @@
 import type { TableReference } from '../text';
+import type { InstallationTables } from './lookups/installations';
+import type { LoadTables } from './lookups/loads';
+import type { MachineTables } from './lookups/machines';
+
+export type { AcImpedanceRow, Conduit } from './ac-impedance';
+export type { DryerDemandRow } from './dryer-demand';
+export type { DwellingServiceRow } from './dwelling-services';
+export type { IecConductorRow } from './iec-conductors';
+export type { InsulatedAreaRow } from './insulated-areas';
+export type { LightingDemandRow } from './lighting-demand';
+export type { LightingLoadRow } from './lighting-loads';
+export type { LoadRuleRow } from './load-rules';
+export type { MotorCurrentRow, MotorSupply } from './motor-currents';
+export type { MotorProtectionRow } from './motor-protection';
+export type { RacewayAreaRow } from './raceway-areas';
+export type { RacewayFillRow } from './raceway-fill';
+export type { RangeDemandRow } from './range-demand';
+export type { SupplyBondingRow } from './supply-bonding';
+export type { SupplyConductorRow } from './supply-conductor-row';
+export type { TransformerImpedanceRow } from './transformer-impedance';
+export type { TransformerProtectionRow } from './transformer-protection';
+export type { TransformerSizeRow } from './transformer-sizes';
+export type { InstallationTables, LoadTables, MachineTables };
 
 /**
  * A conductor's size as the tables key it. `text` is canonical: `12 AWG`, `1/0 AWG`, `250 kcmil`, `2.5 mm²`.
@@ -102,7 +125,7 @@ export interface TemperatureCoefficientRow {
 }
 
 /** Every table of one code edition, with the workspace's own tables laid over. All lookups are pure. */
-export interface Tables {
+export interface Tables extends InstallationTables, MachineTables, LoadTables {
   /** `NEC 2023` */
   readonly edition: string;
   /** Sizes of the ampacity table, smallest first. */

@@ -6,6 +6,9 @@ import type { Tables } from './contract';
 import { canonicalEdition, defaultEdition, editionsAvailable } from './edition';
 import { equipmentGrounding } from './equipment-grounding';
 import { insulation } from './insulation';
+import { installationTables } from './lookups/installations';
+import { loadTables } from './lookups/loads';
+import { machineTables } from './lookups/machines';
 import { overcurrentRatings } from './overcurrent-ratings';
 import { parseSize } from './size';
 import { smallConductors } from './small-conductors';
@@ -59,6 +62,9 @@ function tablesOf(edition: string, overrides: readonly TableFile[]): Tables {
   const insulations = table(insulation);
   const coefficients = table(temperatureCoefficients);
   return {
+    ...installationTables(table),
+    ...machineTables(table),
+    ...loadTables(table),
     edition,
     get sizes() {
       return ampacities.all.flatMap((row) => parseSize(row.size) ?? []);

@@ -37,6 +37,9 @@ export function loadRows<Row>(subject: Subject<Row>, files: readonly TableFile[]
   return inOrder(subject, [...byKey.values()]);
 }
 
+/** Told by the row's source, not by a cell of its own. */
+const silent = new Set(['unconfirmed', 'reference', 'source']);
+
 function loadRow<Row>(
   subject: Subject<Row>,
   file: TableFile,
@@ -53,12 +56,12 @@ function loadRow<Row>(
     if (id in subject.columns) {
       setPath(row, id.split('.'), text === null || column.type !== 'number' ? text : Number(text));
     }
-    if (text !== null && id !== 'unconfirmed' && id !== 'source') {
+    if (text !== null && !silent.has(id)) {
       shown.push([column.label, unconfirmed.has(id) ? `${text} (from memory)` : text]);
     }
   }
   return {
-    found: { row: row as Row, source: referenceOf(file, edition, cell('source')), shown },
+    found: { row: row as Row, source: referenceOf(file, edition, cell('source'), cell('reference')), shown },
     key: subject.key.map(cell).join(' | '),
     file,
     index,
@@ -76,12 +79,12 @@ function setPath(target: Record<string, unknown>, path: readonly string[], value
 }
 
 /** Where a row stands, in words that another person can follow. */
-export function referenceOf(file: TableFile, edition: string, source: string | null = null): TableReference {
+function referenceOf(file: TableFile, edition: string, source: string | null, place: string | null): TableReference {
   const { provenance, basis } = (source !== null && file.otherSources?.[source]) || file;
   return {
     standard: file.standard,
     edition,
-    table: tableNumber(file, edition),
+    table: place ?? tableNumber(file, edition),
     basis,
     provenance,
     ...(file.path === undefined ? {} : { file: file.path }),

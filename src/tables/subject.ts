@@ -50,5 +50,8 @@ export const sharedColumns: Readonly<Record<string, Column>> = {
   note: { label: 'note', type: 'text', blank: true },
   /** Ids of the row's cells that no reproduction confirmed, parted by spaces. */
   unconfirmed: { label: 'from memory', type: 'text', blank: true },
+  /** Section or table, where a row stands elsewhere than its file's table. */
+  reference: { label: 'reference', type: 'text', blank: true },
+  /** Name of one of the file's other sources. */
   source: { label: 'source', type: 'text', blank: true },
 };

@@ -1,13 +1,31 @@
+import { acImpedance } from './ac-impedance';
 import { ambientCorrection } from './ambient-correction';
 import { ampacity } from './ampacity';
 import { bundling } from './bundling';
 import { conductorProperties } from './conductor-properties';
+import { dryerDemand } from './dryer-demand';
+import { dwellingServices } from './dwelling-services';
 import { equipmentGrounding } from './equipment-grounding';
+import { groundingElectrode } from './grounding-electrode';
+import { iecConductors } from './iec-conductors';
+import { insulatedAreas } from './insulated-areas';
 import { insulation } from './insulation';
+import { lightingDemand } from './lighting-demand';
+import { lightingLoads } from './lighting-loads';
+import { loadRules } from './load-rules';
+import { motorCurrents } from './motor-currents';
+import { motorProtection } from './motor-protection';
 import { overcurrentRatings } from './overcurrent-ratings';
+import { racewayAreas } from './raceway-areas';
+import { racewayFill } from './raceway-fill';
+import { rangeDemand } from './range-demand';
 import { smallConductors } from './small-conductors';
 import type { Subject } from './subject';
+import { supplyBonding } from './supply-bonding';
 import { temperatureCoefficients } from './temperature-coefficients';
+import { transformerImpedance } from './transformer-impedance';
+import { transformerProtection } from './transformer-protection';
+import { transformerSizes } from './transformer-sizes';
 import { wireTable } from './wire-table';
 
 /** Every table there is, in the order in which they are listed to people. */
@@ -22,4 +40,22 @@ export const subjects: readonly Subject<never>[] = [
   overcurrentRatings,
   equipmentGrounding,
   temperatureCoefficients,
+  acImpedance,
+  groundingElectrode,
+  supplyBonding,
+  dwellingServices,
+  racewayFill,
+  racewayAreas,
+  insulatedAreas,
+  motorCurrents,
+  motorProtection,
+  transformerProtection,
+  transformerSizes,
+  transformerImpedance,
+  lightingLoads,
+  lightingDemand,
+  rangeDemand,
+  dryerDemand,
+  loadRules,
+  iecConductors,
 ] as readonly unknown[] as readonly Subject<never>[];

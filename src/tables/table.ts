@@ -40,6 +40,11 @@ export class Table<Row> {
     return this.rows.find(({ found }) => wanted(found.row))?.found;
   }
 
+  /** Every row that fits, in order, as a list of its own. */
+  where(wanted: (row: Row) => boolean): Found<Row>[] {
+    return this.rows.flatMap(({ found }) => (wanted(found.row) ? [found] : []));
+  }
+
   /** The first row, in order, whose limit is not below the value; a row without a limit takes all. */
   upTo(value: number, limit: (row: Row) => number | null, among: (row: Row) => boolean = () => true) {
     return this.first(
@@ -53,9 +58,7 @@ export class Table<Row> {
     limit: (row: Row) => number,
     among: (row: Row) => boolean = () => true,
   ): Found<Row> | undefined {
-    return this.rows
-      .filter(({ found: { row } }) => among(row) && limit(row) <= value + Math.abs(value) * rounding)
-      .at(-1)?.found;
+    return this.where((row) => among(row) && limit(row) <= value + Math.abs(value) * rounding).at(-1);
   }
 }
 

@@ -7,7 +7,7 @@ import { subjects } from '../../src/tables/subjects';
 import { tableInForce } from '../../src/tables/table';
 
 const folder = join(__dirname, '..', '..', 'src', 'tables');
-const folders = readdirSync(folder).filter((name) => statSync(join(folder, name)).isDirectory());
+const folders = readdirSync(folder).filter((name) => name !== 'lookups' && statSync(join(folder, name)).isDirectory());
 const files = folders.flatMap((name) =>
   readdirSync(join(folder, name))
     .filter((file) => file.endsWith('.json'))
