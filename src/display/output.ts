@@ -23,6 +23,8 @@ export type Block =
       readonly latex: string;
       readonly text: string;
       readonly margin?: string;
+      /** Where it cannot tell: what the doubt comes from, and how to settle it. */
+      readonly advice?: string;
     }
   /** A record's fields, or any other small table. */
   | {

@@ -1,0 +1,11 @@
+export { citation } from './citation';
+export { functionPage, functionSignature } from './function-page';
+export { toMarkdown } from './markdown';
+export { mathsLatex, valueLatex } from './maths-latex';
+export { mathsText } from './maths-text';
+export { showNumber } from './number';
+export type { Block } from './output';
+export { shownUnit } from './quantity';
+export { blocksOf } from './statement';
+export { type Painter, toText } from './text';
+export { showValue } from './value';

@@ -1,0 +1,81 @@
+import type { Maths } from '../language';
+
+/** How tightly a formula holds together, loosest first; what is looser than its place needs brackets. */
+export enum Precedence {
+  If,
+  Or,
+  And,
+  Not,
+  Comparison,
+  PlusMinus,
+  Sum,
+  Product,
+  Sign,
+  Power,
+  Atom,
+}
+
+const ofOperator = {
+  or: Precedence.Or,
+  and: Precedence.And,
+  '==': Precedence.Comparison,
+  '!=': Precedence.Comparison,
+  '<': Precedence.Comparison,
+  '<=': Precedence.Comparison,
+  '>': Precedence.Comparison,
+  '>=': Precedence.Comparison,
+  '+': Precedence.Sum,
+  '-': Precedence.Sum,
+  '*': Precedence.Product,
+  '/': Precedence.Product,
+  '^': Precedence.Power,
+} as const;
+
+/** A number with its unit counts as a product: it stands free in sums and quotients, in brackets under a power. */
+export function precedenceOf(maths: Maths): Precedence {
+  switch (maths.kind) {
+    case 'binary':
+      return ofOperator[maths.operator];
+    case 'unary':
+      return maths.operator === 'not' ? Precedence.Not : Precedence.Sign;
+    case 'if':
+      return Precedence.If;
+    case 'plus-minus':
+      return Precedence.PlusMinus;
+    case 'literal':
+      return maths.number.startsWith('-') ? Precedence.Sign : maths.unit ? Precedence.Power : Precedence.Atom;
+    case 'value':
+      return precedenceOfValue(maths);
+    default:
+      return Precedence.Atom;
+  }
+}
+
+function precedenceOfValue({ value }: Maths & { kind: 'value' }): Precedence {
+  if (value.kind !== 'quantity') {
+    return Precedence.Atom;
+  }
+  return value.base < 0 ? Precedence.Sign : value.unit.symbol === '' ? Precedence.Atom : Precedence.Power;
+}
+
+/** The least precedence that each side of an operator takes without brackets. */
+export function sidesOf(operator: (Maths & { kind: 'binary' })['operator']): readonly [Precedence, Precedence] {
+  const own = ofOperator[operator];
+  switch (operator) {
+    case '-':
+      return [own, Precedence.Product];
+    case '/':
+      return [own, Precedence.Power];
+    case '*':
+      return [own, Precedence.Power];
+    case '+':
+      return [own, Precedence.Product];
+    case '^':
+      return [Precedence.Atom, Precedence.Atom];
+    case 'and':
+    case 'or':
+      return [own, own];
+    default:
+      return [Precedence.PlusMinus, Precedence.PlusMinus];
+  }
+}

@@ -1,0 +1,23 @@
+import { oneLine } from './value';
+
+/** Characters that mean something in LaTeX or HTML, as commands of mathematics that KaTeX and MathJax share. */
+const commands: Readonly<Record<string, string>> = {
+  '\\': '\\backslash ',
+  '{': '\\{',
+  '}': '\\}',
+  $: '\\$',
+  '&': '\\&',
+  '#': '\\#',
+  _: '\\_',
+  '%': '\\%',
+  '^': '\\wedge ',
+  '~': '\\sim ',
+  '<': '\\lt ',
+  '>': '\\gt ',
+};
+
+/** Any text as upright LaTeX that shows just that text, whatever is in it. */
+export function textLatex(text: string): string {
+  const parts = oneLine(text).match(/[\\{}$&#_%^~<>]|[^\\{}$&#_%^~<>]+/g) ?? [];
+  return parts.map((part) => commands[part] ?? `\\text{${part}}`).join('');
+}

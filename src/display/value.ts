@@ -1,0 +1,52 @@
+import type { QuantityValue, Value } from '../language';
+import type { Unit } from '../units';
+import { numberText, type RoundedNumber, unbounded } from './number';
+import { shownQuantity } from './quantity';
+
+/** Any value as people read it, on one line: `15.72 A ± 0.16 A`, `10 AWG Cu THHN`, `cannot tell`. */
+export function showValue(value: Value, digits?: number): string {
+  switch (value.kind) {
+    case 'quantity':
+      return showQuantity(value, digits);
+    case 'boolean':
+      return value.value === 'cannot tell' ? value.value : value.value ? 'yes' : 'no';
+    case 'text':
+    case 'choice':
+      return oneLine(value.value);
+    case 'object':
+      return oneLine(value.object.text(value.value));
+    case 'record':
+      return [...value.fields].map(([field, inner]) => `${field}: ${showValue(inner, digits)}`).join(', ');
+    case 'list':
+      return `[${value.items.map((item) => showValue(item, digits)).join(', ')}]`;
+    case 'meter':
+      return `meter ± (${value.terms.map((term) => showQuantity(term, digits)).join(' + ')})`;
+    case 'absent':
+      return `none (${oneLine(value.because)})`;
+  }
+}
+
+function showQuantity(q: QuantityValue, digits?: number): string {
+  const shown = shownQuantity(q, digits);
+  const text = (number: RoundedNumber) => withUnit(numberText(number), shown.unit);
+  switch (shown.form) {
+    case 'plain':
+      return text(shown.value);
+    case 'plus-minus':
+      return `${text(shown.value)} ± ${text(shown.limits)}`;
+    case 'interval':
+      return `${text(shown.value)} (${text(shown.low)} to ${text(shown.high)})`;
+    case 'at least':
+    case 'at most':
+      return `${shown.form} ${text(shown.value)}`;
+    case 'unbounded':
+      return withUnit(unbounded(shown.value), shown.unit);
+  }
+}
+
+/** A number and its unit with a space between, but for the degree of angle: `30°`. */
+export const withUnit = (number: string, unit: Pick<Unit, 'symbol'>): string =>
+  unit.symbol === '' ? number : unit.symbol === '°' ? number + unit.symbol : `${number} ${unit.symbol}`;
+
+/** Text of the sheet's author on one line; line breaks and control characters become spaces. */
+export const oneLine = (text: string): string => text.replace(/[\p{Cc}\u2028\u2029]+/gu, ' ');
