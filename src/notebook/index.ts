@@ -1,5 +1,6 @@
 export type * from './contract';
-export { FilePositions } from './file-positions';
-export { readFrontMatter } from './front-matter';
+export { FilePositions, type PlacedDiagnostic } from './file-positions';
+export { type ReadFrontMatter, readFrontMatter } from './front-matter';
+export { type Heading, headingsOf } from './headings';
 export { readSheet } from './read-sheet';
 export { writeSheet } from './write-sheet';

@@ -1,0 +1,81 @@
+import { createColors } from 'picocolors';
+import { evaluateSheet, type SheetEvaluation, setInputs } from '../../core';
+import type { Console } from '../console';
+import { readSource, type Source, writeWhole } from '../files';
+import { jsonProblem, jsonReport } from '../json-report';
+import type { TextStyle } from '../sheet-text';
+import { WrongCommandLine } from '../wrong-command-line';
+
+export type Format = 'text' | 'json';
+
+export interface EvaluateOptions {
+  readonly format: Format;
+  readonly out?: string;
+  readonly set?: ReadonlyMap<string, string>;
+}
+
+/**
+ * Evaluates each file and gives out what it came to. The exit code: 0 when all is well, 1 when a check does not pass,
+ * there is an error, or a file cannot be read or written. Files that can be read are evaluated all the same.
+ */
+export async function evaluateFiles(
+  names: readonly string[],
+  { format, out, set = new Map() }: EvaluateOptions,
+  console: Console,
+  textOf: (name: string, evaluation: SheetEvaluation, style: TextStyle) => string,
+): Promise<number> {
+  const sources = withInputs(await Promise.all(names.map((name) => readSource(name, console))), set);
+  const style = { colours: createColors(console.colour && out === undefined), width: console.width };
+  const parts: string[] = [];
+  let wellSoFar = true;
+  for (const source of sources) {
+    if ('problem' in source) {
+      wellSoFar = false;
+      if (format === 'json') {
+        parts.push(`${JSON.stringify(jsonProblem(source.name, source.problem))}\n`);
+      } else {
+        console.err(`kilofoot: ${source.problem}\n`);
+      }
+      continue;
+    }
+    const evaluation = evaluateSheet(source.bytes);
+    wellSoFar &&= evaluation.ok;
+    parts.push(
+      format === 'json'
+        ? `${JSON.stringify(jsonReport(source.name, evaluation))}\n`
+        : textOf(source.name, evaluation, style),
+    );
+  }
+  const text = parts.join(format === 'json' ? '' : '\n');
+  const problem = out === undefined ? console.out(text) : await writeWhole(out, text);
+  if (problem) {
+    console.err(`kilofoot: ${problem}\n`);
+    return 1;
+  }
+  return wellSoFar ? 0 : 1;
+}
+
+/** The sources with inputs set. A name that none of them declares is a slip on the command line. */
+function withInputs(sources: readonly Source[], values: ReadonlyMap<string, string>): readonly Source[] {
+  if (values.size === 0) {
+    return sources;
+  }
+  const declared = new Set<string>();
+  const set = sources.map((source) => {
+    if ('problem' in source) {
+      return source;
+    }
+    const { bytes, inputs } = setInputs(source.bytes, values);
+    for (const name of inputs) {
+      declared.add(name);
+    }
+    return { name: source.name, bytes };
+  });
+  const unknown = [...values.keys()].find((name) => !declared.has(name));
+  if (unknown !== undefined) {
+    const known =
+      declared.size > 0 ? `Inputs are: ${[...declared].join(', ')}.` : 'No `input` line is in these sheets.';
+    throw new WrongCommandLine(`--set ${unknown}: no input of that name. ${known}`);
+  }
+  return set;
+}

@@ -1,0 +1,14 @@
+import { explain } from '../../core';
+import type { Console } from '../console';
+import { WrongCommandLine } from '../wrong-command-line';
+
+/** Prints the page of a function, lint, table, unit or conductor. A name that nothing has is a wrong command line. */
+export function explainName(name: string, console: Console): number {
+  const explanation = explain(name);
+  if ('page' in explanation) {
+    console.out(explanation.page);
+    return 0;
+  }
+  const near = explanation.nearest.length > 0 ? ` Near it: ${explanation.nearest.join(', ')}.` : '';
+  throw new WrongCommandLine(explanation.problem + near);
+}

@@ -1,0 +1,19 @@
+/** The one door for hosts: all that a command line or an editor needs of a sheet. Nothing here reads or writes files. */
+export * from './editor';
+export type { Program, StatementResult, Value, Verdict } from './language';
+export { lintPage, rules } from './lints';
+export {
+  type CellOrigin,
+  type FileOrigin,
+  FilePositions,
+  type FrontMatter,
+  headingsOf,
+  type PlacedDiagnostic,
+  readSheet,
+  type SheetCell,
+  type SheetFile,
+  writeSheet,
+} from './notebook';
+export * from './session';
+export { listTables, readTableFile, type TableFile, type TableInfo } from './tables';
+export { fromBase, namedUnits, parseUnit, type Unit } from './units';

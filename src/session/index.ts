@@ -1,0 +1,6 @@
+export { type CheckOutcome, type EvaluatedCell, evaluateSheet, type SheetEvaluation } from './evaluate-sheet';
+export { type Evidence, evidenceOf } from './evidence';
+export { type Explanation, explain } from './explain';
+export { formatSheet } from './format-sheet';
+export { type InputsSet, setInputs } from './set-inputs';
+export { type SessionCell, SheetSession } from './sheet-session';

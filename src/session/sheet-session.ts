@@ -1,0 +1,209 @@
+import { type Block, blocksOf } from '../display';
+import { createProgram, type Library, type Program, type StatementResult } from '../language';
+import { createLibrary } from '../library';
+import { type Caution, cautionsFor, lint } from '../lints';
+import { type FrontMatter, type ReadFrontMatter, readFrontMatter, type SheetCell } from '../notebook';
+import { createTables, type TableFile } from '../tables';
+import type { Diagnostic, Severity } from '../text';
+
+/** A cell as a session sees it; `id` is the host's own. */
+export interface SessionCell {
+  readonly id: string;
+  readonly kind: SheetCell['kind'];
+  readonly text: string;
+}
+
+const noFrontMatter: ReadFrontMatter = { frontMatter: {}, places: new Map(), diagnostics: [] };
+
+/**
+ * A sheet that is being worked on. What it tells is a pure function of the cells' texts, the severities and the
+ * workspace's table files; an update does again only what the edit touched.
+ */
+export class SheetSession {
+  /** Replaces the severity of a lint's findings or switches the lint off, by id; taken into account by `update`. */
+  severities: Readonly<Record<string, Severity | 'off'>> = {};
+
+  private front: ReadFrontMatter = noFrontMatter;
+  private frontText: string | undefined;
+  private frontCell: string | undefined;
+  private settings: string | undefined;
+  private editionProblem: string | undefined;
+  private current!: Program;
+  private cells: readonly SessionCell[] = [];
+  private findings: ReadonlyMap<string, readonly Diagnostic[]> = new Map();
+  private readonly shown = new Map<string, readonly Block[]>();
+
+  /** `tableFiles` are the workspace's own tables; they go before those that ship. */
+  constructor(private readonly options: { readonly tableFiles?: readonly TableFile[] } = {}) {
+    this.chooseLibrary();
+  }
+
+  /** The calculation cells as a program; it holds none while the front matter names an edition without tables. */
+  get program(): Program {
+    return this.current;
+  }
+
+  get frontMatter(): FrontMatter {
+    return this.front.frontMatter;
+  }
+
+  /** Takes the cells as they are now, in order. Returns the ids of cells whose results or diagnostics changed. */
+  update(cells: readonly SessionCell[]): ReadonlySet<string> {
+    const changed = new Set<string>();
+    const gone = new Set(this.cells.map((cell) => cell.id));
+    for (const { id } of cells) {
+      gone.delete(id);
+    }
+    const known = new Map(this.cells.map((cell) => [cell.id, cell.kind]));
+    this.cells = cells;
+    for (const { id, kind } of cells) {
+      if (known.get(id) !== kind) {
+        changed.add(id);
+      }
+    }
+    this.readFront(cells[0], changed);
+    if (this.chooseLibrary()) {
+      add(changed, calculations(cells));
+    }
+    const evaluated = this.editionProblem === undefined ? calculations(cells) : [];
+    add(changed, [...this.current.update(evaluated)].map(withId));
+    this.lintAgain(evaluated, changed);
+    add(changed, [...gone].map(withId));
+    for (const id of changed) {
+      this.shown.delete(id);
+    }
+    return changed;
+  }
+
+  results(cell: string): readonly StatementResult[] {
+    return this.current.results(cell);
+  }
+
+  /** Problems of a cell in order of place: what the language says, then what the lints find. */
+  diagnostics(cell: string): readonly Diagnostic[] {
+    if (cell === this.frontCell) {
+      return this.front.diagnostics.concat(this.editionDiagnostics());
+    }
+    const found = [...this.current.diagnostics(cell), ...(this.findings.get(cell) ?? [])];
+    return found.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
+  }
+
+  /** What a cell shows; the same object until it changes. */
+  outputs(cell: string): readonly Block[] {
+    let blocks = this.shown.get(cell);
+    if (!blocks) {
+      blocks = this.editionProblem !== undefined && this.isCalculation(cell) ? [notEvaluated] : this.blocks(cell);
+      this.shown.set(cell, blocks);
+    }
+    return blocks;
+  }
+
+  /** Advice about work that can hurt someone, for the whole sheet. */
+  cautions(): readonly Caution[] {
+    const evaluated = this.editionProblem === undefined ? calculations(this.cells) : [];
+    return cautionsFor(
+      this.current,
+      evaluated.map((cell) => cell.id),
+    );
+  }
+
+  private blocks(cell: string): readonly Block[] {
+    return this.current.results(cell).flatMap((result) => blocksOf(result));
+  }
+
+  private isCalculation(id: string): boolean {
+    return this.cells.some((cell) => cell.id === id && cell.kind === 'calculation');
+  }
+
+  private readFront(first: SessionCell | undefined, changed: Set<string>): void {
+    const cell = first?.kind === 'prose' ? first : undefined;
+    if (cell?.text === this.frontText && cell?.id === this.frontCell) {
+      return;
+    }
+    this.frontText = cell?.text;
+    this.frontCell = cell?.id;
+    this.front = cell ? readFrontMatter(cell.text) : noFrontMatter;
+    if (cell) {
+      changed.add(cell.id);
+    }
+  }
+
+  /** Makes a program for the edition and units the front matter names; true when they are others than before. */
+  private chooseLibrary(): boolean {
+    const { code, units } = this.front.frontMatter;
+    const settings = `${code ?? ''}\n${units ?? ''}`;
+    if (settings === this.settings) {
+      return false;
+    }
+    this.settings = settings;
+    const made = this.libraryFor(code, units);
+    this.editionProblem = 'problem' in made ? made.problem : undefined;
+    this.current = createProgram('problem' in made ? defaultLibrary() : made);
+    this.shown.clear();
+    return true;
+  }
+
+  private libraryFor(edition: string | undefined, system: 'US' | 'SI' | undefined): ReturnType<typeof createLibrary> {
+    const overrides = this.options.tableFiles ?? [];
+    const tables = overrides.length > 0 ? createTables({ edition, overrides }) : undefined;
+    return tables && 'problem' in tables ? tables : createLibrary({ edition, system, tables });
+  }
+
+  private editionDiagnostics(): Diagnostic[] {
+    const span = this.front.places.get('code');
+    if (this.editionProblem === undefined || !span) {
+      return [];
+    }
+    const message = `${this.editionProblem} Nothing in this sheet is evaluated until then.`;
+    return [{ code: 'unknown-edition', severity: 'error', span, message }];
+  }
+
+  private lintAgain(cells: readonly SessionCell[], changed: Set<string>): void {
+    const before = this.findings;
+    const ids = cells.map((cell) => cell.id);
+    this.findings = lint(this.current, ids, { severities: this.severities });
+    for (const id of ids) {
+      if (!sameFindings(before.get(id) ?? [], this.findings.get(id) ?? [])) {
+        changed.add(id);
+      }
+    }
+  }
+}
+
+const notEvaluated: Block = {
+  kind: 'missing',
+  text: 'Not evaluated: there are no tables for the code edition that the front matter names.',
+};
+
+const calculations = (cells: readonly SessionCell[]) => cells.filter((cell) => cell.kind === 'calculation');
+
+const withId = (id: string) => ({ id });
+
+function add(changed: Set<string>, cells: readonly { readonly id: string }[]): void {
+  for (const { id } of cells) {
+    changed.add(id);
+  }
+}
+
+function defaultLibrary(): Library {
+  const library = createLibrary();
+  if ('problem' in library) {
+    throw new Error(library.problem); // The edition that ships as the default is always there.
+  }
+  return library;
+}
+
+/** Findings of statements that did not run again are the same objects, so most comparisons end at once. */
+const sameFindings = (a: readonly Diagnostic[], b: readonly Diagnostic[]): boolean =>
+  a.length === b.length &&
+  a.every((finding, i) => {
+    const other = b[i];
+    return (
+      finding === other ||
+      (finding.code === other.code &&
+        finding.severity === other.severity &&
+        finding.message === other.message &&
+        finding.span.start === other.span.start &&
+        finding.span.end === other.span.end)
+    );
+  });

@@ -1,0 +1,93 @@
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { readFrontMatter } from '../../src/notebook';
+
+const problemsOf = (text: string) =>
+  readFrontMatter(text).diagnostics.map(({ code, span }) => [code, text.slice(span.start, span.end)]);
+
+describe('front matter', () => {
+  it('gives the keys it knows as they were written, and minds no other', () => {
+    const text =
+      '---\ntitle: "Kiln: small"\ndate: 2026-11-12\nrevision: 01\ncode: NEC 2023\nunits: SI\nproject:\ntags: [a, b]\n---';
+    assert.deepEqual(readFrontMatter(text).frontMatter, {
+      title: 'Kiln: small',
+      date: '2026-11-12',
+      revision: '01',
+      code: 'NEC 2023',
+      units: 'SI',
+    });
+    assert.deepEqual(problemsOf(text), []);
+  });
+
+  it('tells where a value stands', () => {
+    const text = '---\ntitle: Kiln\ncode:  NEC 1999  # old\n---';
+    const span = readFrontMatter(text).places.get('code')!;
+    assert.equal(text.slice(span.start, span.end), 'NEC 1999');
+  });
+
+  it('refuses units it does not know, with both answers as fixes', () => {
+    const text = '---\nunits: metric\n---';
+    assert.deepEqual(problemsOf(text), [['unknown-unit-system', 'metric']]);
+    const [{ fixes }] = readFrontMatter(text).diagnostics;
+    assert.deepEqual(
+      fixes!.map((fix) => fix.edits[0].newText),
+      ['US', 'SI'],
+    );
+  });
+
+  it('wants text on one line', () => {
+    assert.deepEqual(problemsOf('---\ntitle: [a, b]\n---'), [['front-matter-value', '[a, b]']]);
+  });
+
+  it('says where it cannot be read', () => {
+    assert.deepEqual(
+      problemsOf('---\ntitle: "Kiln\n---').map(([code]) => code),
+      ['front-matter-syntax'],
+    );
+    assert.deepEqual(
+      problemsOf('---\ntitle: a\ntitle: b\n---').map(([code]) => code),
+      ['front-matter-syntax'],
+    );
+    assert.deepEqual(problemsOf('---\njust words\n---'), [['front-matter-syntax', 'just words']]);
+  });
+
+  it('is empty where there is none', () => {
+    for (const text of ['', '# Kiln', '---\n---', '--- \n\n---']) {
+      assert.deepEqual(readFrontMatter(text).frontMatter, {});
+      assert.deepEqual(problemsOf(text), []);
+    }
+  });
+
+  it('never throws', () => {
+    const line = fc.constantFrom(
+      'a: b',
+      'title: ',
+      '- x',
+      '"',
+      "'",
+      '{',
+      '}',
+      '[',
+      ': :',
+      '&a *a',
+      '!!int x',
+      '\t',
+      '? ',
+      '|',
+      '%TAG',
+      '<<: *a',
+      '__proto__: 1',
+      'code: 1',
+      'units: ~',
+    );
+    fc.assert(
+      fc.property(fc.array(line), (lines) => {
+        const text = ['---', ...lines, '---'].join('\n');
+        for (const { span } of readFrontMatter(text).diagnostics) {
+          assert.ok(0 <= span.start && span.start <= span.end && span.end <= text.length);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
