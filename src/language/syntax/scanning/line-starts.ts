@@ -11,7 +11,7 @@ export function holdsParameters(text: string, at: number): boolean {
   let depth = 0;
   for (let offset = at; offset < text.length; offset++) {
     const c = text.charCodeAt(offset);
-    if (isLineBreak(c) || c === 34) {
+    if (isLineBreak(c) || c === 34 || (c === 47 && text.charCodeAt(offset + 1) === 47)) {
       return false;
     }
     depth += c === 40 ? 1 : c === 41 ? -1 : 0;

@@ -41,8 +41,11 @@ export class Scanner {
     return this.token === token;
   }
 
-  /** Goes on to the next token. */
+  /** Goes on to the next token; at the line's end there is none. */
   advance(): void {
+    if (this.token <= Token.LineEnd) {
+      return;
+    }
     this.lastStart = this.start;
     this.resume(this.end);
   }
