@@ -36,5 +36,6 @@ export const conductorType: ObjectType<Conductor> = {
   name: 'conductor',
   described: 'a conductor',
   text: conductorText,
-  unordered: 'Gauge numbers run backwards: compare what matters instead, such as ampacity(…) or resistance_per_length(…).',
+  unordered:
+    'Gauge numbers run backwards: compare what matters instead, such as ampacity(…) or resistance_per_length(…).',
 };

@@ -1,0 +1,73 @@
+import { type Call, Failure } from '../../language';
+import type { Material } from '../../tables';
+import { type Conductor, conductorText } from '../conductor';
+import type { AmpacityFact } from '../facts';
+import { figure } from '../number-text';
+import { ampacityChain } from '../rules/ampacity-chain';
+import { sufficientConductors } from '../rules/conductor-choice';
+import type { Demand } from '../rules/required-current';
+import { conductorValue } from '../step-values';
+
+export interface CircuitConductorQuestion {
+  readonly given: Conductor | undefined;
+  readonly material: Material;
+  readonly insulation: string | undefined;
+  readonly terminals: number | undefined;
+  readonly ambient: number;
+  readonly bundled: number;
+  readonly sets: number;
+  readonly rating: number;
+  readonly demand: Demand;
+  /** The device's rule, and the drop limit where the sheet sets one. */
+  readonly allowed: (ampacity: AmpacityFact) => boolean;
+  readonly withinDrop: (ampacity: AmpacityFact) => boolean;
+}
+
+export interface CircuitConductor {
+  readonly ampacity: AmpacityFact;
+  /** Up to three sizes that satisfy everything; the smallest that would, drop aside. */
+  readonly sufficient: readonly Conductor[];
+  readonly smallestByAmpacity: Conductor | undefined;
+}
+
+/** Taken for a circuit whose conductor is left open. */
+const usualInsulation = 'THHN';
+
+/** The circuit's conductor: the one given, or the smallest that satisfies every rule; with its ampacity worked out. */
+export function circuitConductor(call: Call, question: CircuitConductorQuestion): CircuitConductor | Failure {
+  const { given, demand, rating } = question;
+  const material = given?.material ?? question.material;
+  const insulation = given?.insulation ?? question.insulation ?? usualInsulation;
+  const search = { ...question, material, insulation };
+  const byAmpacity = sufficientConductors(call, { ...search, also: question.allowed }, 1);
+  const sufficient = sufficientConductors(
+    call,
+    { ...search, also: (ampacity) => question.allowed(ampacity) && question.withinDrop(ampacity) },
+    call.watched ? 3 : 1,
+  ).map((ampacity) => ampacity.conductor);
+  const conductor = given ?? sufficient[0];
+  if (!conductor) {
+    return new Failure(
+      `No single ${material} ${insulation} conductor does here for ${figure(demand.required)} A behind ${figure(rating)} A: use sets in parallel, cooler surroundings or a shorter run.`,
+      undefined,
+      'no-sufficient-size',
+    );
+  }
+  if (!given && !question.insulation) {
+    call.assume(`${usualInsulation} insulation taken: conductor and insulation not given`);
+  }
+  const ampacity = ampacityChain(call, { ...question, conductor, insulation: question.insulation, rating });
+  if (ampacity instanceof Failure) {
+    return ampacity;
+  }
+  if (!given) {
+    const byDrop = byAmpacity[0] && byAmpacity[0].conductor.size.text !== conductor.size.text;
+    call.choose({
+      result: conductorValue(conductor),
+      because: byDrop
+        ? `smallest size within the drop limit; ${conductorText(byAmpacity[0].conductor)} would carry ${demand.because}`
+        : `smallest size that carries ${demand.because} behind a ${figure(rating)} A device`,
+    });
+  }
+  return { ampacity, sufficient, smallestByAmpacity: byAmpacity[0]?.conductor };
+}

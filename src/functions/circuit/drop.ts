@@ -1,0 +1,43 @@
+import { type Call, defineFormula, Failure } from '../../language';
+import type { Conductor } from '../conductor';
+import { resistancePerLength } from '../rules/resistance-per-length';
+import { voltageDrop } from '../rules/voltage-drop';
+
+const percentOf = defineFormula({
+  symbol: 'drop',
+  text: 'U_drop / U',
+  units: { U_drop: 'V', U: 'V' },
+  result: '%',
+});
+
+/** Operating temperature of the conductor table, in °C. */
+export const operatingTemperatureC = 75;
+
+export interface CircuitRun {
+  readonly current: number;
+  readonly length: number | undefined;
+  readonly voltage: number | undefined;
+  readonly phases: number;
+  readonly sets: number;
+}
+
+export interface CircuitDrop {
+  readonly volts: number;
+  readonly percent: number | undefined;
+}
+
+/** The circuit's voltage drop by DC resistance at 75 °C; undefined where length or resistance is not known. */
+export function circuitDrop(call: Call, run: CircuitRun, conductor: Conductor): CircuitDrop | undefined {
+  if (run.length === undefined) {
+    return undefined;
+  }
+  const ohmPerKft = resistancePerLength(call, conductor, operatingTemperatureC);
+  if (ohmPerKft instanceof Failure) {
+    return undefined;
+  }
+  const volts = voltageDrop(call, { ...run, length: run.length, ohmPerKft });
+  return {
+    volts,
+    percent: run.voltage === undefined ? undefined : percentOf(call, { U_drop: volts, U: run.voltage }),
+  };
+}

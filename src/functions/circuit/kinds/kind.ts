@@ -1,0 +1,45 @@
+import type { Call, Failure } from '../../../language';
+import type { AmpacityFact, CircuitKind } from '../../facts';
+import type { DeviceWord } from '../../rules/motor-circuit';
+import type { Demand } from '../../rules/required-current';
+
+/** What a sheet says of a circuit's load, in amperes and percent. */
+export interface CircuitLoad {
+  readonly load: number | undefined;
+  readonly continuous: boolean;
+  readonly mca: number | undefined;
+  readonly mocp: number | undefined;
+  readonly duty: number | undefined;
+  readonly phases: number;
+  readonly device: DeviceWord | undefined;
+}
+
+/** A load that a sheet states as a power, with what turns it into a current. */
+export interface PowerLoad {
+  readonly power: { readonly value: number; readonly unit: 'W' | 'VA' };
+  readonly voltage: number;
+  readonly phases: number;
+}
+
+export interface DeviceChoice {
+  readonly rating: number;
+  readonly because: string;
+}
+
+/** How one kind of circuit is sized: what its conductor must carry, and which device may stand before it. */
+export interface KindOfCircuit {
+  readonly kinds: readonly (CircuitKind | undefined)[];
+  /** True where a continuous load asks for more, so that a sheet should say whether it is one. */
+  readonly askedIfContinuous: boolean;
+  /** The section that makes such a load continuous whatever its hours. */
+  readonly continuousBy?: string;
+  /** False where NEC 240.4(G) takes the kind out of the small-conductor limits. */
+  readonly smallConductorLimits: boolean;
+  /** Replaces power over voltage where the kind has current tables of its own; amperes. */
+  readonly currentOf?: (call: Call, load: PowerLoad) => number | Failure;
+  readonly demand: (call: Call, load: CircuitLoad) => Demand | Failure;
+  /** The device that is taken when the sheet names none. */
+  readonly device: (call: Call, load: CircuitLoad, demand: Demand) => DeviceChoice | Failure;
+  /** True when a device of that rating may stand before the conductor. */
+  readonly allows: (call: Call, load: CircuitLoad, rating: number, ampacity: AmpacityFact, sets: number) => boolean;
+}

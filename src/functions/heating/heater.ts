@@ -1,0 +1,118 @@
+import { Absent, defineFunction, Failure } from '../../language';
+import { leaveFact } from '../leave-fact';
+import * as shared from '../parameters';
+import { heaterFormulas } from '../rules/resistive-load';
+import { notPhases } from '../rules/whole-number';
+
+export const heater = defineFunction({
+  name: 'heater',
+  summary: 'Current and power of a resistive heater, from its resistance or its nameplate.',
+  parameters: {
+    resistance: {
+      unit: 'Ω',
+      named: true,
+      optional: true,
+      symbol: 'R',
+      above: 0,
+      meaning: 'element resistance; for three-phase between any two lines',
+    },
+    voltage: {
+      unit: 'V',
+      named: true,
+      optional: true,
+      symbol: 'U',
+      above: 0,
+      meaning: 'voltage that it is supplied with',
+    },
+    rated_voltage: {
+      unit: 'V',
+      named: true,
+      optional: true,
+      symbol: 'U_rated',
+      above: 0,
+      meaning: 'nameplate voltage',
+    },
+    phases: shared.phases,
+    rated_power: {
+      unit: 'W',
+      named: true,
+      optional: true,
+      symbol: 'P_rated',
+      above: 0,
+      meaning: 'nameplate power, in place of a measured resistance',
+    },
+  },
+  result: {
+    record: {
+      current: { unit: 'A', meaning: 'line current at the supply voltage' },
+      power: { unit: 'W', meaning: 'power at the supply voltage' },
+      rated_power: { unit: 'W', meaning: 'power at the rated voltage' },
+    },
+  },
+  formula: 'I = U / R, P = U^2 / R; three-phase, R between lines: I = 2 * U / (sqrt(3) * R), P = 2 * U^2 / R',
+  assumptions: [
+    'pure resistance that stays as it is: hot elements draw 1 to 8 % less than cold ohms say',
+    'not a lamp, a motor, a coil or electronics',
+    'balanced three-phase element, wye or delta alike',
+  ],
+  sources: ['Ohm’s and Joule’s laws', 'heating-alloy data sheets, for the hot-to-cold ratio'],
+  examples: [
+    { text: 'element = heater(resistance: 12.8 Ω, voltage: 208 V)\nelement.current', gives: '16.25 A' },
+    {
+      text: 'tank = heater(rated_power: 4.5 kW, rated_voltage: 240 V, voltage: 208 V)\ntank.power in W',
+      gives: '3380 W',
+    },
+    { text: 'bank = heater(resistance: 19.2 Ω, voltage: 480 V, phases: 3)\nbank.current', gives: '28.87 A' },
+  ],
+  evaluate: (args, call) => {
+    const { voltage, rated_voltage, phases, rated_power } = args;
+    const wrong = notPhases(phases);
+    if (wrong) {
+      return wrong;
+    }
+    if (args.resistance !== undefined && rated_power !== undefined) {
+      return new Failure(
+        'A measured resistance and a nameplate power both set the element: leave one out, and compare the two in a check.',
+        'rated_power',
+        'too-many-givens',
+      );
+    }
+    const formulas = heaterFormulas(phases);
+    if (args.resistance === undefined && (rated_power === undefined || rated_voltage === undefined)) {
+      return new Failure(
+        'Nothing says how large the element is: give its resistance, or its rated_power with its rated_voltage.',
+        undefined,
+        'too-few-givens',
+      );
+    }
+    const resistance =
+      args.resistance ?? formulas.ratedResistance(call, { U_rated: rated_voltage ?? 0, P_rated: rated_power ?? 0 });
+    if (voltage === undefined && rated_voltage === undefined) {
+      return new Failure(
+        'No voltage is known: give the supply voltage, the rated_voltage or both.',
+        undefined,
+        'too-few-givens',
+      );
+    }
+    const noSupply = new Absent('the supply voltage is not given');
+    const current = voltage === undefined ? noSupply : formulas.current(call, { U: voltage, R: resistance });
+    const power = voltage === undefined ? noSupply : formulas.power(call, { U: voltage, R: resistance });
+    const ratedPower =
+      rated_power ??
+      (rated_voltage === undefined
+        ? new Absent('the rated voltage is not given')
+        : formulas.ratedPower(call, { U_rated: rated_voltage, R: resistance }));
+    if (typeof current === 'number' && typeof power === 'number') {
+      leaveFact(call, {
+        about: 'heater',
+        resistanceOhm: args.resistance,
+        voltage,
+        ratedVoltage: rated_voltage,
+        phases,
+        currentA: current,
+        powerW: power,
+      });
+    }
+    return { current, power, rated_power: ratedPower };
+  },
+});

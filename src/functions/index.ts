@@ -1,0 +1,16 @@
+export { type Conductor, conductorText, conductorType } from './conductor';
+export { alwaysSizeUnits, designationWords, insulationWords, sizeUnits } from './conductor-words';
+export { designationReader } from './designation';
+export {
+  type AmpacityFact,
+  type CircuitFact,
+  type CircuitKind,
+  circuitKinds,
+  type HeaterFact,
+  type LengthFact,
+  type ResistancePerLengthFact,
+  type TradeFact,
+} from './facts';
+export { figure } from './number-text';
+export type { TradeSettings } from './settings';
+export { tradeFunctions } from './trade-functions';

@@ -1,0 +1,45 @@
+import { defineFormula, defineFunction, Failure } from '../../language';
+
+const formulasIn = (unit: 'V' | 'A') => ({
+  mean: defineFormula({
+    symbol: 'x_mean',
+    text: '(a + b + c) / 3',
+    units: { a: unit, b: unit, c: unit },
+    result: unit,
+  }),
+  percent: defineFormula({
+    symbol: 'unbalance',
+    text: 'max(abs(a - x_mean), abs(b - x_mean), abs(c - x_mean)) / x_mean',
+    units: { a: unit, b: unit, c: unit, x_mean: unit },
+    result: '%',
+  }),
+});
+const formulas = { V: formulasIn('V'), A: formulasIn('A') };
+
+const line = { units: ['V', 'A'], atLeast: 0, meaning: 'line-to-line voltage, or line current' } as const;
+
+export const unbalance = defineFunction({
+  name: 'unbalance',
+  summary: 'Unbalance of three line voltages or currents.',
+  parameters: { a: line, b: line, c: line },
+  result: { unit: '%', meaning: 'largest distance from the mean, over the mean' },
+  formula: 'unbalance = max(abs(x - mean)) / mean',
+  assumptions: ['magnitudes only; not the negative-sequence ratio'],
+  sources: ['NEMA MG 1'],
+  examples: [
+    { text: 'unbalance(462 V, 463 V, 455 V)', gives: '1.087 %' },
+    { text: 'unbalance(480 V, 476 V, 472 V)', gives: '0.8403 %' },
+  ],
+  evaluate: ({ a, b, c }, call) => {
+    const other = b.unit !== a.unit ? 'b' : c.unit !== a.unit ? 'c' : undefined;
+    if (other) {
+      return new Failure('Voltages and currents do not mix here: give three of one kind.', other, 'mixed-units');
+    }
+    const values = { a: a.value, b: b.value, c: c.value };
+    const { mean, percent } = formulas[a.unit];
+    const x_mean = mean(call, values);
+    return x_mean > 0
+      ? percent(call, { ...values, x_mean })
+      : new Failure('All three are zero, so their unbalance has no meaning.', 'a', 'division-by-zero');
+  },
+});

@@ -1,0 +1,48 @@
+import { type Call, Failure } from '../../language';
+import { figure } from '../number-text';
+import { tablesOf } from '../settings';
+
+/** One horsepower in watts, as motor ratings count it. */
+const wattsPerHorsepower = 746;
+
+/** The motor voltage that goes with a system's nominal voltage. */
+const ratedVoltages: Readonly<Record<number, number>> = { 120: 115, 240: 230, 480: 460, 600: 575, 2400: 2300 };
+
+/**
+ * Full-load current of an alternating-current motor in amperes, by NEC Tables 430.248 and 430.250: the figure that sizes
+ * conductors and short-circuit devices, whatever the nameplate says. `power` is the output in W.
+ */
+export function motorCurrent(
+  call: Call,
+  motor: { readonly power: number; readonly voltage: number; readonly phases: number },
+): number | Failure {
+  const tables = tablesOf(call);
+  const supply = motor.phases === 3 ? 'three-phase' : 'single-phase';
+  const horsepower = motor.power / wattsPerHorsepower;
+  const listed = tables.motorVoltages(supply);
+  const voltage = listed.includes(motor.voltage) ? motor.voltage : ratedVoltages[motor.voltage];
+  if (voltage === undefined || !listed.includes(voltage)) {
+    return new Failure(
+      `The motor tables have no ${supply} motors for ${figure(motor.voltage)} V; they have ${listed.join(', ')} V.`,
+      'voltage',
+      'not-in-table',
+    );
+  }
+  const found = tables.motorCurrent(supply, voltage, horsepower);
+  if (!found) {
+    const ratings = tables.motorCurrents(supply, voltage).map(({ row }) => row.horsepower);
+    const below = ratings.filter((rating) => rating < horsepower).at(-1);
+    const above = ratings.find((rating) => rating > horsepower);
+    const near = [below, above].filter((rating) => rating !== undefined).map((rating) => `${figure(rating)} hp`);
+    return new Failure(
+      `The tables have no ${figure(horsepower)} hp motor at ${voltage} V. The nearest are ${near.join(' and ')}.`,
+      'power',
+      'not-in-table',
+    );
+  }
+  if (voltage !== motor.voltage) {
+    call.assume(`motor rated ${voltage} V taken for a ${figure(motor.voltage)} V system`);
+  }
+  call.table({ symbol: 'I_FLC', value: found.row.amperes, unit: 'A', source: found.source, row: found.shown });
+  return found.row.amperes;
+}

@@ -1,0 +1,65 @@
+import { type Call, defineFormula, Failure } from '../../language';
+import { type Conductor, conductorText } from '../conductor';
+import { tablesOf } from '../settings';
+import { resistanceReference } from './resistance-reference';
+
+const resistanceAtTemperature = defineFormula({
+  symbol: 'r_T',
+  text: 'r_ref * (1 + alpha * (T - T_ref))',
+  units: { r_ref: 'Ω/kft', alpha: '1/°C', T: '°C', T_ref: '°C' },
+  result: 'Ω/kft',
+});
+
+/**
+ * DC resistance of one conductor in Ω/kft at its own temperature in °C. The coefficient comes from the table that
+ * belongs to the resistance's reference temperature, because the two must never be mixed.
+ */
+export function resistancePerLength(call: Call, conductor: Conductor, temperatureC: number): number | Failure {
+  const tables = tablesOf(call);
+  const reference = resistanceReference(tables, conductor);
+  if (!reference) {
+    return new Failure(
+      `The tables of ${tables.edition} have no resistance for ${conductorText(conductor)}: measure a cut piece of known length, or choose a listed size.`,
+      'conductor',
+      'not-in-table',
+    );
+  }
+  const { ohmPerKft, referenceC } = reference;
+  if (!conductor.strandingGiven && conductor.stranding === 'stranded' && hasSolid(call, conductor)) {
+    call.assume(`${conductor.size.text}: stranded taken, the higher resistance; solid or stranded not said`);
+  }
+  call.table({
+    symbol: `r_${referenceC}`,
+    value: ohmPerKft,
+    unit: 'Ω/kft',
+    source: reference.source,
+    row: reference.shown,
+    remark: `at ${referenceC} °C`,
+  });
+  if (temperatureC === referenceC) {
+    return ohmPerKft;
+  }
+  const coefficient = tables.temperatureCoefficient(conductor.material, referenceC);
+  const alpha = coefficient?.row.alphaPerC;
+  if (!coefficient || alpha === undefined || alpha === null) {
+    return new Failure(
+      `The tables have no temperature coefficient of ${conductor.material} at ${referenceC} °C: ask for the resistance at ${referenceC} °C.`,
+      'temperature',
+      'not-in-table',
+    );
+  }
+  call.table({
+    symbol: 'alpha',
+    value: alpha,
+    unit: '1/°C',
+    source: coefficient.source,
+    row: coefficient.shown,
+    remark: `holds at ${referenceC} °C`,
+  });
+  return resistanceAtTemperature(call, { r_ref: ohmPerKft, alpha, T: temperatureC, T_ref: referenceC });
+}
+
+/** True when the table that has the stranded conductor has a solid one too. */
+const hasSolid = (call: Call, conductor: Conductor): boolean =>
+  resistanceReference(tablesOf(call), { ...conductor, stranding: 'solid' })?.source.table ===
+  resistanceReference(tablesOf(call), conductor)?.source.table;

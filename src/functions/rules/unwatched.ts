@@ -1,0 +1,15 @@
+import type { Call } from '../../language';
+
+const nothing = () => undefined;
+
+/** The same call with nobody watching: for trying candidates whose working must not be shown. */
+export const unwatched = (call: Call): Call => ({
+  watched: false,
+  settings: call.settings,
+  step: nothing,
+  assume: nothing,
+  choose: nothing,
+  table: nothing,
+  fact: nothing,
+  given: (parameter) => call.given(parameter),
+});

@@ -1,0 +1,57 @@
+import type { FunctionDefinition } from '../language';
+import { ampacity } from './ampacity/ampacity';
+import { conductor_for } from './ampacity/conductor_for';
+import { circuit } from './circuit/circuit';
+import { heater } from './heating/heater';
+import { insulation_resistance_at } from './insulation/insulation_resistance_at';
+import { polarization_index } from './insulation/polarization_index';
+import { motor_circuit } from './motors/motor_circuit';
+import { motor_current } from './motors/motor_current';
+import { apparent_power } from './power/apparent_power';
+import { correction_kvar } from './power/correction_kvar';
+import { line_current } from './power/line_current';
+import { neutral_current } from './power/neutral_current';
+import { reactive_power } from './power/reactive_power';
+import { real_power } from './power/real_power';
+import { unbalance } from './power/unbalance';
+import { egc_for } from './protection/egc_for';
+import { fault_current } from './protection/fault_current';
+import { largest_ocpd } from './protection/largest_ocpd';
+import { ocpd_for } from './protection/ocpd_for';
+import { conductor_length } from './resistance/conductor_length';
+import { resistance } from './resistance/resistance';
+import { resistance_at } from './resistance/resistance_at';
+import { resistance_per_length } from './resistance/resistance_per_length';
+import { conductor_for_drop } from './voltage-drop/conductor_for_drop';
+import { longest_run } from './voltage-drop/longest_run';
+import { voltage_drop } from './voltage-drop/voltage_drop';
+
+/** Every trade function, in the order of the reference page: by subject, the everyday ones first. */
+export const tradeFunctions: readonly FunctionDefinition[] = [
+  circuit,
+  resistance,
+  resistance_per_length,
+  resistance_at,
+  conductor_length,
+  ampacity,
+  conductor_for,
+  ocpd_for,
+  largest_ocpd,
+  egc_for,
+  voltage_drop,
+  longest_run,
+  conductor_for_drop,
+  line_current,
+  heater,
+  real_power,
+  apparent_power,
+  reactive_power,
+  correction_kvar,
+  neutral_current,
+  unbalance,
+  fault_current,
+  motor_current,
+  motor_circuit,
+  insulation_resistance_at,
+  polarization_index,
+];

@@ -1,0 +1,62 @@
+import { defineFunction, Failure } from '../../language';
+import { conductorText, conductorType } from '../conductor';
+import { figure } from '../number-text';
+import * as shared from '../parameters';
+import { plainConductor } from '../rules/conductor-choice';
+import { assumeTemperature } from '../rules/operating-temperature';
+import { resistancePerLength } from '../rules/resistance-per-length';
+import { unwatched } from '../rules/unwatched';
+import { voltageDrop } from '../rules/voltage-drop';
+import { notPhases, notWhole } from '../rules/whole-number';
+import { tablesOf } from '../settings';
+import { conductorValue } from '../step-values';
+
+export const conductor_for_drop = defineFunction({
+  name: 'conductor_for_drop',
+  summary: 'Smallest conductor that keeps a run within a voltage drop; its ampacity is a separate question.',
+  parameters: {
+    current: shared.current,
+    length: shared.length,
+    drop: { unit: 'V', symbol: 'U_drop', above: 0, meaning: 'voltage drop that is allowed' },
+    phases: shared.phases,
+    material: shared.material,
+    temperature: shared.operatingTemperature,
+    sets: shared.sets,
+  },
+  result: { object: conductorType, meaning: 'smallest size within the drop' },
+  formula: 'U_drop = 2 * I * r_T * L / n, with sqrt(3) in place of 2 for three-phase',
+  assumptions: ['direct-current resistance of stranded conductors', 'balanced load', 'power factor near 1'],
+  sources: ['NEC Chapter 9 Table 8 and its note', 'circuit theory'],
+  examples: [
+    { text: 'conductor_for_drop(16 A, 85 ft, 3.6 V)', gives: '10 AWG Cu' },
+    { text: 'conductor_for_drop(50 A, 300 ft, 14.4 V, phases: 3)', gives: '6 AWG Cu' },
+  ],
+  evaluate: ({ current, length, drop, phases, material, temperature, sets }, call) => {
+    const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets');
+    if (wrong) {
+      return wrong;
+    }
+    const dropOf = (by: typeof call, conductor: ReturnType<typeof plainConductor>): number => {
+      const ohmPerKft = resistancePerLength(by, conductor, temperature);
+      return ohmPerKft instanceof Failure ? Infinity : voltageDrop(by, { phases, current, ohmPerKft, length, sets });
+    };
+    const silent = unwatched(call);
+    const chosen = tablesOf(call)
+      .sizes.map((size) => plainConductor(size, material))
+      .find((conductor) => dropOf(silent, conductor) <= drop);
+    if (!chosen) {
+      return new Failure(
+        `No ${material} size keeps ${figure(current)} A over ${figure(length)} ft within ${figure(drop)} V: use more sets, a higher voltage or a shorter run.`,
+        'drop',
+        'no-sufficient-size',
+      );
+    }
+    assumeTemperature(call, temperature, 'operating temperature of the table');
+    dropOf(call, chosen);
+    call.choose({
+      result: conductorValue(chosen),
+      because: `${conductorText(chosen)} is the smallest size within ${figure(drop)} V`,
+    });
+    return chosen;
+  },
+});

@@ -1,0 +1,93 @@
+import assert from 'node:assert/strict';
+import { conductorText } from '../../src/functions';
+import { circuitFact } from './circuit-fact';
+import { errorOf, inUnit, near, run, textOf } from './sheet';
+
+const field = (fields: string, name: string, unit: string) => inUnit(`x = circuit(${fields})\nx.${name}`, unit);
+
+describe('circuit', () => {
+  it('chooses device, conductor and grounding conductor for a load', () => {
+    const fields = 'load: 16 A, continuous: yes';
+    assert.equal(field(fields, 'ocpd', 'A'), 20);
+    assert.equal(textOf(`x = circuit(${fields})\nx.conductor`), '12 AWG Cu THHN');
+    assert.equal(textOf(`x = circuit(${fields})\nx.egc`), '12 AWG Cu');
+  });
+
+  it('reads written as a block as it does as a call', () => {
+    const block = [
+      'x = circuit',
+      '  load: 3.6 kW',
+      '  voltage: 240 V',
+      '  length: 90 ft',
+      '  conductor: 12 AWG Cu THHN',
+    ];
+    near(inUnit([...block, 'x.drop'].join('\n'), 'V'), (2 * 15 * 1.98 * 90) / 1000, 1e-12);
+  });
+
+  it('takes its current from W by the power factor, and from VA without it', () => {
+    near(field('load: 9.2 kVA, voltage: 208 V, phases: 3', 'design_current', 'A'), 9200 / (Math.sqrt(3) * 208), 1e-12);
+    near(field('load: 9.2 kW, voltage: 208 V, phases: 3, power_factor: 0.8', 'design_current', 'A'), 31.921, 1e-4);
+  });
+
+  it('raises the size for a drop limit, and the grounding conductor with it', () => {
+    const fields = 'load: 16 A, continuous: yes, voltage: 120 V, length: 200 ft, drop_limit: 3 %';
+    const fact = circuitFact(fields);
+    assert.equal(conductorText(fact.conductor), '6 AWG Cu THHN');
+    assert.equal(fact.egc && conductorText(fact.egc), '6 AWG Cu');
+    assert.equal(fact.drop?.limitGiven, true);
+  });
+
+  it('asks 125 % before derating and the load after it', () => {
+    const fact = circuitFact('load: 32 A, continuous: yes, bundled: 9, conductor: 8 AWG Cu THHN');
+    near(fact.totalAmpacity, 38.5, 1e-12);
+    assert.equal(fact.requiredAmpacity, 32);
+    assert.match(fact.requiredBecause, /40 A before derating/);
+  });
+
+  it('adds up parallel sets and starts them at 1/0 AWG', () => {
+    assert.equal(field('load: 380 A, conductor: 3/0 AWG Cu THHN, sets: 2', 'ampacity', 'A'), 400);
+    assert.equal(textOf('x = circuit(load: 100 A, sets: 2)\nx.conductor'), '1/0 AWG Cu THHN');
+  });
+
+  it('tells what it found to lints', () => {
+    const fact = circuitFact('load: 15.7 A, conductor: 10 AWG Cu THHN, ocpd: 25 A');
+    assert.equal(fact.kind, undefined);
+    assert.equal(fact.continuousGiven, false);
+    assert.deepEqual([fact.conductorGiven, fact.ocpdGiven, fact.egcGiven], [true, true, false]);
+    assert.deepEqual([fact.smallestOcpd, fact.largestOcpd, fact.smallConductorLimit], [20, 30, 30]);
+    assert.equal(fact.drop, undefined);
+    assert.equal(fact.edition, 'NEC 2023');
+  });
+
+  it('has fields without a value say why', () => {
+    const { value } = run('circuit(load: 10 A)');
+    assert.ok(value?.kind === 'record');
+    const drop = value.fields.get('drop');
+    assert.ok(drop?.kind === 'absent');
+    assert.match(drop.because, /length/);
+  });
+
+  it('shows the table and edition behind every table value, and its assumptions', () => {
+    const { calls } = run('x = circuit(load: 16 A, voltage: 120 V, length: 50 ft)');
+    assert.equal(calls.length, 1);
+  });
+
+  const failures: readonly (readonly [fields: string, code: string, message: RegExp])[] = [
+    ['voltage: 208 V', 'too-few-givens', /load/],
+    ['load: 5 kW', 'too-few-givens', /voltage/],
+    ['kind: hvac, load: 20 A', 'too-few-givens', /mca/],
+    ['kind: hvac, mca: 20 A', 'too-few-givens', /mocp/],
+    ['kind: fire_pump, load: 74.8 A', 'not-available', /kind: fire_pump is not available in this version/],
+    ['load: 10 A, phases: 2', 'not-a-count', /phases/],
+    ['load: 10 A, conductor: 12 AWG Cu', 'insulation-missing', /insulation/],
+    ['load: 3000 A', 'no-sufficient-size', /parallel/],
+    ['load: 9000 A', 'no-standard-size', /split/],
+  ];
+  for (const [fields, code, message] of failures) {
+    it(`circuit(${fields}) says ${code}`, () => {
+      const error = errorOf(`circuit(${fields})`);
+      assert.equal(error.code, code);
+      assert.match(error.message, message);
+    });
+  }
+});
