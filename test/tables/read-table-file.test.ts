@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import fc from 'fast-check';
 import { createTables, editionsAvailable, readTableFile, type TableFile } from '../../src/tables';
 
 const limits = {
@@ -154,5 +155,32 @@ describe("a workspace's table file that is refused", () => {
   it('reads JSON that is indented with tabs', async () => {
     const found = await problems(JSON.stringify({ ...limits, rows: [['12 AWG', 'Cu', 'x']] }, null, '\t'));
     assert.deepEqual(found, [['"x"', 'Row 1 (12 AWG), maxOcpd: "x" must be a plain number.']]);
+  });
+
+  it('never makes the reader throw, whatever the bytes', async () => {
+    const cell = fc.oneof(fc.string(), fc.double(), fc.constant(null), fc.constantFrom('12 AWG', 'Cu', '20'));
+    const fields = fc.record(
+      {
+        rows: fc.oneof(fc.array(fc.array(cell, { maxLength: 4 }), { maxLength: 3 }), fc.jsonValue()),
+        columns: fc.oneof(fc.array(fc.string(), { maxLength: 3 }), fc.constant(['size', 'material', 'maxOcpd'])),
+        table: fc.jsonValue(),
+        otherSources: fc.jsonValue(),
+      },
+      { requiredKeys: [] },
+    );
+    const texts = fc.oneof(
+      fc.string(),
+      fc.json(),
+      fields.map((changed) => JSON.stringify({ ...limits, ...changed })),
+    );
+    await fc.assert(
+      fc.asyncProperty(texts, async (text) => {
+        const result = await readTableFile(text, path);
+        if ('diagnostics' in result) {
+          assert.ok(result.diagnostics.length > 0);
+          assert.ok(result.diagnostics.every(({ span }) => span.start >= 0 && span.end <= text.length));
+        }
+      }),
+    );
   });
 });
