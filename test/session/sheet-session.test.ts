@@ -1,0 +1,91 @@
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { type SessionCell, SheetSession } from '../../src/core';
+
+const calculation = (id: string, text: string): SessionCell => ({ id, kind: 'calculation', text });
+const prose = (id: string, text: string): SessionCell => ({ id, kind: 'prose', text });
+const front = (code: string) => prose('front', `---\ncode: ${code}\n---`);
+
+const codes = (session: SheetSession, cell: string) => session.diagnostics(cell).map((diagnostic) => diagnostic.code);
+
+describe('a session', () => {
+  it('names the cells that an edit touches, those that hang on it included', () => {
+    const session = new SheetSession();
+    const cells = [calculation('a', 'I = 5 A'), calculation('b', 'P = I * 2 V'), calculation('c', 'x = 1 m')];
+    assert.deepEqual([...session.update(cells)].sort(), ['a', 'b', 'c']);
+    assert.deepEqual([...session.update(cells)], []);
+    assert.deepEqual([...session.update([calculation('a', 'I = 6 A'), ...cells.slice(1)])].sort(), ['a', 'b']);
+    assert.deepEqual([...session.update(cells.slice(1))].sort(), ['a', 'b']);
+  });
+
+  it('keeps what a cell shows until it changes', () => {
+    const session = new SheetSession();
+    session.update([calculation('a', 'I = 5 A'), calculation('b', 'x = 1 m')]);
+    const shown = session.outputs('b');
+    session.update([calculation('a', 'I = 6 A'), calculation('b', 'x = 1 m')]);
+    assert.equal(session.outputs('b'), shown);
+    assert.match(JSON.stringify(session.outputs('a')), /6 A/);
+  });
+
+  it('evaluates nothing for an edition without tables, says so at its place, and recovers', () => {
+    const session = new SheetSession();
+    const cell = calculation('a', 'I = 5 A');
+    session.update([front('NEC 1907'), cell]);
+    assert.deepEqual(codes(session, 'front'), ['unknown-edition']);
+    assert.deepEqual(
+      session.outputs('a').map((block) => block.kind),
+      ['missing'],
+    );
+    assert.deepEqual([...session.update([front('NEC 2023'), cell])].sort(), ['a', 'front']);
+    assert.deepEqual(codes(session, 'front'), []);
+    assert.match(JSON.stringify(session.outputs('a')), /5 A/);
+  });
+
+  it('weighs findings as the host wishes', () => {
+    const session = new SheetSession();
+    const cells = [
+      calculation(
+        'a',
+        'c = circuit\n  load: 22 A\n  voltage: 208 V\n  length: 62 ft\n  continuous: yes\n  kind: general\n  conductor: 12 AWG Cu THHN\n  ocpd: 30 A',
+      ),
+    ];
+    session.update(cells);
+    const before = codes(session, 'a');
+    assert.ok(before.includes('undersized-conductor'), before.join());
+    session.severities = { 'undersized-conductor': 'off' };
+    assert.deepEqual([...session.update(cells)], ['a']);
+    assert.ok(!codes(session, 'a').includes('undersized-conductor'));
+  });
+
+  it('tells the same after any edits as a new session with the same cells', () => {
+    const text = fc.constantFrom(
+      'I = 5 A',
+      'P = I * 240 V',
+      'check I < 3 A "small"',
+      'x = I + 1 V',
+      'r = resistance(12 AWG Cu, 100 ft)',
+      'I = ',
+      '',
+      'y = r * I',
+    );
+    const head = fc.constantFrom(front('NEC 2023'), front('NEC 1907'), prose('front', '# Kiln'));
+    const sheet = fc
+      .tuple(head, fc.array(text, { maxLength: 4 }))
+      .map(([first, texts]) => [first, ...texts.map((cell, i) => calculation(String(i), cell))]);
+    fc.assert(
+      fc.property(fc.array(sheet, { minLength: 2, maxLength: 4 }), (sheets) => {
+        const session = new SheetSession();
+        for (const cells of sheets) {
+          session.update(cells);
+        }
+        const fresh = new SheetSession();
+        fresh.update(sheets.at(-1)!);
+        for (const { id } of sheets.at(-1)!) {
+          assert.deepEqual(session.outputs(id), fresh.outputs(id));
+          assert.deepEqual(session.diagnostics(id), fresh.diagnostics(id));
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
