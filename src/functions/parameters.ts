@@ -1,5 +1,6 @@
 import { conductorType } from './conductor';
 import { insulationWords } from './conductor-words';
+import { racewayWords } from './raceway-words';
 
 /** Parameters that several functions share, so that a name means the same everywhere. */
 
@@ -86,4 +87,11 @@ export const powerFactor = {
   above: 0,
   atMost: 1,
   meaning: 'real power over apparent power',
+} as const;
+
+export const raceway = {
+  choice: racewayWords,
+  named: true,
+  default: 'PVC',
+  meaning: 'raceway around the conductors; EMT, IMC, RMC, FMC and LFMC count as steel',
 } as const;

@@ -3,6 +3,9 @@ import { ampacity } from './ampacity/ampacity';
 import { conductor_for } from './ampacity/conductor_for';
 import { circuit } from './circuit/circuit';
 import { heater } from './heating/heater';
+import { ac_resistance } from './impedance/ac_resistance';
+import { effective_impedance } from './impedance/effective_impedance';
+import { reactance } from './impedance/reactance';
 import { insulation_resistance_at } from './insulation/insulation_resistance_at';
 import { polarization_index } from './insulation/polarization_index';
 import { motor_circuit } from './motors/motor_circuit';
@@ -33,6 +36,9 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   resistance_per_length,
   resistance_at,
   conductor_length,
+  ac_resistance,
+  reactance,
+  effective_impedance,
   ampacity,
   conductor_for,
   ocpd_for,

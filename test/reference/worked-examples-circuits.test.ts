@@ -100,6 +100,25 @@ describe('circuits in the field', () => {
     });
   });
 
+  // Source: thread “Motor branch circuit”; NEC Tables 430.250 and 430.52.
+  it('a 7.5 hp, 230 V three-phase motor, 60 °C terminals: 22 A, 27.5 A, 10 AWG, 60 A', () => {
+    const fields = 'kind: motor, load: 7.5 hp, voltage: 230 V, phases: 3, terminals: 60 °C';
+    assert.equal(field(fields, 'design_current'), 22);
+    near(circuitFact(fields).requiredAmpacity, 27.5, 1e-12);
+    assert.equal(conductor(fields), '10 AWG Cu THHN');
+    assert.equal(field(fields, 'ocpd'), 60);
+  });
+
+  // Source: a code trainer's note on the 83 % rule; NEC 310.12.
+  it('a 200 A dwelling service: 166 A, 2/0 Cu or 4/0 Al; the same for a shop 3/0 Cu or 250 kcmil Al', () => {
+    const service = 'load: 180 A, voltage: 240 V, ocpd: 200 A';
+    near(circuitFact(`${service}, kind: dwelling_service`).requiredAmpacity, 166, 1e-12);
+    assert.equal(conductor(`${service}, kind: dwelling_service`), '2/0 AWG Cu THHN');
+    assert.equal(conductor(`${service}, kind: dwelling_service, material: Al`), '4/0 AWG Al THHN');
+    assert.equal(conductor('load: 200 A, ocpd: 200 A'), '3/0 AWG Cu THHN');
+    assert.equal(conductor('load: 200 A, ocpd: 200 A, material: Al'), '250 kcmil Al THHN');
+  });
+
   // Source: “Conductor ampacity derating” and “Derating for number of conductors in conduit”.
   it('nine or eight 12 AWG THHN together: 30 A × 0.7 = 21 A, so 20 A stands', () => {
     for (const count of [8, 9]) {

@@ -37,7 +37,7 @@ export const circuit = defineFunction({
   },
   assumptions: [
     'terminals not given: 60 °C up to 100 A, 75 °C above',
-    'drop by direct-current resistance at 75 °C and the load’s own current',
+    'drop at 75 °C and the load’s own current: by AC impedance where the raceway is given, by direct-current resistance otherwise',
     'grounding conductor of wire, raised with circuit conductors that are larger than they need be',
   ],
   sources: [
@@ -86,7 +86,7 @@ export const circuit = defineFunction({
       );
     }
 
-    const load = { load: loadCurrent, continuous, mca, mocp, duty: args.duty, phases, device: args.device };
+    const load = { ...args, load: loadCurrent, continuous };
     const demand = rules.demand(call, load);
     if (demand instanceof Failure) {
       return demand;
@@ -105,7 +105,15 @@ export const circuit = defineFunction({
     }
 
     const designCurrent = loadCurrent ?? demand.load;
-    const run = { current: designCurrent, length: args.length, voltage, phases, sets };
+    const run = {
+      current: designCurrent,
+      length: args.length,
+      voltage,
+      phases,
+      sets,
+      raceway: args.raceway,
+      powerFactor: args.power_factor,
+    };
     const silent = unwatched(call);
     const chosen = circuitConductor(call, {
       ...args,

@@ -1,5 +1,7 @@
 import { type Call, defineFormula, Failure } from '../../language';
 import type { Conductor } from '../conductor';
+import type { RacewayWord } from '../raceway-words';
+import { effectiveImpedance } from '../rules/ac-impedance';
 import { resistancePerLength } from '../rules/resistance-per-length';
 import { voltageDrop } from '../rules/voltage-drop';
 
@@ -19,6 +21,8 @@ export interface CircuitRun {
   readonly voltage: number | undefined;
   readonly phases: number;
   readonly sets: number;
+  readonly raceway: RacewayWord | undefined;
+  readonly powerFactor: number;
 }
 
 export interface CircuitDrop {
@@ -26,12 +30,17 @@ export interface CircuitDrop {
   readonly percent: number | undefined;
 }
 
-/** The circuit's voltage drop by DC resistance at 75 °C; undefined where length or resistance is not known. */
+/**
+ * The circuit's voltage drop at 75 °C: by AC impedance where the raceway is given, by DC resistance otherwise. Undefined
+ * where the length or the table value is not known.
+ */
 export function circuitDrop(call: Call, run: CircuitRun, conductor: Conductor): CircuitDrop | undefined {
   if (run.length === undefined) {
     return undefined;
   }
-  const ohmPerKft = resistancePerLength(call, conductor, operatingTemperatureC);
+  const ohmPerKft = run.raceway
+    ? effectiveImpedance(call, conductor, { raceway: run.raceway, powerFactor: run.powerFactor })
+    : resistancePerLength(call, conductor, operatingTemperatureC);
   if (ohmPerKft instanceof Failure) {
     return undefined;
   }

@@ -31,10 +31,6 @@ export const circuitParameters = {
   mocp: { unit: 'A', ...open, above: 0, meaning: 'nameplate maximum overcurrent protection' },
   duty: { unit: '%', ...open, above: 0, atMost: 100, meaning: 'duty cycle of a welder' },
   drop_limit: { unit: '%', ...open, above: 0, atMost: 100, meaning: 'largest voltage drop that is wanted' },
-  raceway: {
-    choice: ['EMT', 'IMC', 'RMC', 'PVC', 'FMC', 'LFMC', 'LFNC', 'ENT'],
-    ...open,
-    meaning: 'type of the raceway',
-  },
+  raceway: { ...shared.raceway, default: undefined, optional: true },
   egc: { object: conductorType, ...open, meaning: 'equipment grounding conductor' },
 } as const;

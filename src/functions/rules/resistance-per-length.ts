@@ -30,8 +30,7 @@ export function resistancePerLength(call: Call, conductor: Conductor, temperatur
   }
   call.table({
     symbol: `r_${referenceC}`,
-    value: ohmPerKft,
-    unit: 'Ω/kft',
+    ...reference.printed,
     source: reference.source,
     row: reference.shown,
     remark: `at ${referenceC} °C`,

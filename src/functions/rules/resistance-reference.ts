@@ -6,6 +6,8 @@ import { cellsOf } from './shown-cells';
 /** A table's DC resistance per length, in Ω/kft at `referenceC`, and where it stands. */
 export interface ResistanceReference {
   readonly ohmPerKft: number;
+  /** The figure as its table prints it. */
+  readonly printed: { readonly value: number; readonly unit: 'Ω/kft' | 'Ω/km' };
   readonly referenceC: 20 | 75;
   readonly source: TableReference;
   readonly shown: Found<unknown>['shown'];
@@ -29,8 +31,10 @@ function byTable8(tables: Tables, { size, material, stranding, coated }: Made): 
   }
   const { ohmPerKft } = found.row;
   const metal = material === 'Al' ? 'Al' : coated ? 'coated Cu' : 'uncoated Cu';
+  const value = material === 'Al' ? ohmPerKft.Al : coated ? ohmPerKft.coatedCu : ohmPerKft.Cu;
   return {
-    ohmPerKft: material === 'Al' ? ohmPerKft.Al : coated ? ohmPerKft.coatedCu : ohmPerKft.Cu,
+    ohmPerKft: value,
+    printed: { value, unit: 'Ω/kft' },
     referenceC: 75,
     source: found.source,
     shown: cellsOf(found, 'size', 'stranding', `Ω/kft, ${metal}, 75 °C`),
@@ -42,6 +46,7 @@ function byWireTable(tables: Tables, { size, material, stranding, coated }: Made
   return (
     found && {
       ohmPerKft: found.row.ohmPerKft,
+      printed: { value: found.row.ohmPerKft, unit: 'Ω/kft' },
       referenceC: 20,
       source: found.source,
       shown: cellsOf(found, 'size', 'Ω/kft, annealed Cu, 20 °C'),
@@ -58,6 +63,7 @@ function byIec(tables: Tables, { size, material, stranding, coated }: Made): Res
   return (
     found && {
       ohmPerKft: found.row.maxOhmPerKm * kmPerKft,
+      printed: { value: found.row.maxOhmPerKm, unit: 'Ω/km' },
       referenceC: 20,
       source: found.source,
       shown: found.shown,

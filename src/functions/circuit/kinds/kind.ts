@@ -12,6 +12,8 @@ export interface CircuitLoad {
   readonly duty: number | undefined;
   readonly phases: number;
   readonly device: DeviceWord | undefined;
+  /** Rating of the device where the sheet names one. */
+  readonly ocpd: number | undefined;
 }
 
 /** A load that a sheet states as a power, with what turns it into a current. */
