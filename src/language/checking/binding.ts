@@ -1,0 +1,243 @@
+import type { Diagnostic } from '../../text';
+import type { CompiledStatement } from '../evaluation/runner';
+import type { FunctionDefinition } from '../library';
+import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
+import { argumentNodes } from './arguments';
+import { Meaning } from './meaning';
+import type { Type } from './type';
+import { unknownType } from './types';
+
+/** One statement of a cell, with what it defines and needs. What checking and running found out hangs on it, too. */
+export class Statement {
+  /** Names it defines; several for `solve` and `use`. */
+  readonly defines: Name[] = [];
+  readonly uses = new Set<Name>();
+  checkDiagnostics: Diagnostic[] = [];
+  runDiagnostics: Diagnostic[] = [];
+  /** Type of its expression; that of its names where it defines one. Unknown after an error. */
+  type: Type = unknownType;
+  compiled?: CompiledStatement;
+  /** True when it came to a value, or defines a function that can be called. */
+  succeeded = false;
+  /** True when it needs its own result. */
+  isCyclic = false;
+
+  constructor(
+    readonly cell: Cell,
+    readonly index: number,
+    readonly node: number,
+  ) {}
+
+  /** The expression that gives its value; -1 when it has none. */
+  get expression(): number {
+    const { kinds, firstChildren, nextSiblings } = this.cell.tree;
+    switch (kinds[this.node]) {
+      case Node.Definition:
+      case Node.Input:
+        return nextSiblings[firstChildren[this.node]];
+      case Node.Show:
+      case Node.Check:
+        return firstChildren[this.node];
+      case Node.BlockCall:
+        return this.node;
+      default:
+        return -1;
+    }
+  }
+}
+
+/** One cell, read: its tree, and what checking found out about its nodes. */
+export class Cell {
+  readonly meaning: Meaning;
+  readonly statements: readonly Statement[];
+
+  constructor(
+    readonly id: string,
+    readonly tree: SyntaxTree,
+  ) {
+    this.meaning = new Meaning(tree, id);
+    this.statements = tree.statements.map((node, index) => new Statement(this, index, node));
+  }
+}
+
+/**
+ * One name of the sheet. It stays the same object while its definitions come and go, so that what refers to it need
+ * not be bound again.
+ */
+export class Name {
+  readonly definitions: Statement[] = [];
+  readonly users = new Set<Statement>();
+  type: Type = unknownType;
+  /** First of the slots that hold its value; -1 until its type is known. */
+  slot = -1;
+
+  constructor(readonly text: string) {}
+
+  /** The one statement that defines it; undefined when there is none or more than one. */
+  get definition(): Statement | undefined {
+    return this.definitions.length === 1 ? this.definitions[0] : undefined;
+  }
+}
+
+/** All names of a sheet. */
+export class NameTable {
+  private readonly names = new Map<string, Name>();
+
+  constructor(private readonly functions: ReadonlyMap<string, FunctionDefinition>) {}
+
+  get(text: string): Name {
+    let name = this.names.get(text);
+    if (!name) {
+      name = new Name(text);
+      this.names.set(text, name);
+    }
+    return name;
+  }
+
+  find(text: string): Name | undefined {
+    return this.names.get(text);
+  }
+
+  /** Names that have a definition. */
+  *defined(): Generator<Name> {
+    for (const name of this.names.values()) {
+      if (name.definitions.length > 0) {
+        yield name;
+      }
+    }
+  }
+
+  /** Enters what a cell's statements define and need. */
+  bind(cell: Cell): void {
+    for (const statement of cell.statements) {
+      for (const node of definedNodes(cell.tree, statement.node)) {
+        const name = this.get(textOf(cell.tree, node));
+        cell.meaning.names[node] = name;
+        name.definitions.push(statement);
+        statement.defines.push(name);
+      }
+      this.collect(cell, statement, statement.node, parametersOf(cell.tree, statement.node));
+    }
+  }
+
+  /** Takes a cell's statements out again. */
+  unbind(cell: Cell): void {
+    for (const statement of cell.statements) {
+      for (const name of statement.defines) {
+        name.definitions.splice(name.definitions.indexOf(statement), 1);
+        this.forget(name);
+      }
+      for (const name of statement.uses) {
+        name.users.delete(statement);
+        this.forget(name);
+      }
+    }
+  }
+
+  private forget(name: Name): void {
+    if (name.definitions.length === 0 && name.users.size === 0) {
+      this.names.delete(name.text);
+    }
+  }
+
+  private collect(cell: Cell, statement: Statement, node: number, locals: ReadonlySet<string>): void {
+    const { tree } = cell;
+    const { kinds, firstChildren, nextSiblings } = tree;
+    switch (kinds[node]) {
+      case Node.Name: {
+        const text = textOf(tree, node);
+        if (!locals.has(text)) {
+          const name = this.get(text);
+          cell.meaning.names[node] = name;
+          statement.uses.add(name);
+          name.users.add(statement);
+        }
+        return;
+      }
+      case Node.Member:
+        this.collect(cell, statement, firstChildren[node], locals);
+        return;
+      case Node.Call:
+      case Node.BlockCall:
+        this.collectCall(cell, statement, node, locals);
+        return;
+      case Node.Definition:
+      case Node.Input:
+        this.collectAll(cell, statement, nextSiblings[firstChildren[node]], locals);
+        return;
+      case Node.FunctionDefinition:
+        this.collectAll(cell, statement, nextSiblings[nextSiblings[firstChildren[node]]], locals);
+        return;
+      case Node.Designation:
+      case Node.Allow:
+      case Node.Use:
+      case Node.Solve:
+      case Node.Schedule:
+        return;
+      default:
+        this.collectAll(cell, statement, firstChildren[node], locals);
+    }
+  }
+
+  private collectAll(cell: Cell, statement: Statement, first: number, locals: ReadonlySet<string>): void {
+    for (let node = first; node >= 0; node = cell.tree.nextSiblings[node]) {
+      this.collect(cell, statement, node, locals);
+    }
+  }
+
+  private collectCall(cell: Cell, statement: Statement, node: number, locals: ReadonlySet<string>): void {
+    const { tree } = cell;
+    const { callee, items } = argumentNodes(tree, node);
+    const definition = this.functions.get(textOf(tree, callee));
+    if (!definition) {
+      this.collect(cell, statement, callee, locals);
+    }
+    const positional = definition
+      ? Object.keys(definition.parameters).filter((p) => !definition.parameters[p].named)
+      : [];
+    let position = 0;
+    for (const { name, expression } of items) {
+      const parameter = name >= 0 ? textOf(tree, name) : positional[position++];
+      const spec =
+        definition && parameter !== undefined && Object.hasOwn(definition.parameters, parameter)
+          ? definition.parameters[parameter]
+          : undefined;
+      // The words of a choice are not names.
+      if (!(spec && 'choice' in spec && spec.choice.includes(textOf(tree, expression)))) {
+        this.collect(cell, statement, expression, locals);
+      }
+    }
+  }
+}
+
+const noLocals: ReadonlySet<string> = new Set();
+
+/** The parameter names of a function definition. */
+function parametersOf(tree: SyntaxTree, node: number): ReadonlySet<string> {
+  if (tree.kinds[node] !== Node.FunctionDefinition) {
+    return noLocals;
+  }
+  const parameters = tree.nextSiblings[tree.firstChildren[node]];
+  return new Set([...children(tree, parameters)].map((child) => textOf(tree, child)));
+}
+
+/** The nodes whose text a statement defines as a name. */
+export function definedNodes(tree: SyntaxTree, node: number): number[] {
+  const first = tree.firstChildren[node];
+  switch (tree.kinds[node]) {
+    case Node.Definition:
+    case Node.FunctionDefinition:
+    case Node.BlockCall:
+    case Node.Schedule:
+    case Node.Input:
+      return first >= 0 && tree.kinds[first] === Node.Name ? [first] : [];
+    case Node.Solve:
+      return [...children(tree, node)]
+        .filter((child) => tree.kinds[child] === Node.Unknown)
+        .map((child) => tree.firstChildren[child]);
+    case Node.Use:
+      return [...children(tree, node)].filter((child) => tree.kinds[child] === Node.Name);
+    default:
+      return [];
+  }
+}

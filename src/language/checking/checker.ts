@@ -1,0 +1,70 @@
+import type { Diagnostic, Span } from '../../text';
+import type { FunctionDefinition, Library } from '../library';
+import { Node, type SyntaxTree, spanOf, textOf } from '../syntax/tree';
+import type { Arithmetic } from './arithmetic';
+import type { Name, NameTable } from './binding';
+import type { Meaning } from './meaning';
+import type { Type } from './type';
+
+/** All that checking needs and that lasts: one for a sheet. */
+export interface CheckingContext {
+  readonly library: Library;
+  /** The library's functions and plain mathematics. */
+  readonly functions: ReadonlyMap<string, FunctionDefinition>;
+  readonly arithmetic: Arithmetic;
+  readonly names: NameTable;
+}
+
+/** Where reports go while one expression is checked: its tree, what is found out about it, and its local names. */
+export class Checker {
+  readonly diagnostics: Diagnostic[] = [];
+  /** True when a name was not found: what could be meant hangs on all other names. */
+  namesMissing = false;
+
+  constructor(
+    readonly context: CheckingContext,
+    readonly meaning: Meaning,
+    readonly locals?: ReadonlyMap<string, Type>,
+    /** Functions whose bodies are being checked, outermost first. */
+    readonly within: readonly Name[] = [],
+  ) {}
+
+  get tree(): SyntaxTree {
+    return this.meaning.tree;
+  }
+
+  text(node: number): string {
+    return textOf(this.tree, node);
+  }
+
+  span(node: number): Span {
+    return spanOf(this.tree, node);
+  }
+
+  /** An expression as written, short enough for a message. */
+  quote(node: number): string {
+    const text = this.text(node).replace(/\s+/g, ' ');
+    return `\`${text.length > 40 ? `${text.slice(0, 39)}…` : text}\``;
+  }
+
+  report(code: string, at: number | Span, message: string, more: Pick<Diagnostic, 'fixes' | 'related'> = {}): void {
+    const span = typeof at === 'number' ? this.span(at) : at;
+    this.diagnostics.push({ code, severity: 'error', span, message, ...more });
+  }
+
+  /** The expression inside parentheses. */
+  ungroup(node: number): number {
+    let inner = node;
+    while (this.tree.kinds[inner] === Node.Group) {
+      inner = this.tree.firstChildren[inner];
+    }
+    return inner;
+  }
+}
+
+/** A fix that replaces one stretch of text. */
+export const replacing = (title: string, span: Span, newText: string, safe = false) => ({
+  title,
+  edits: [{ span, newText }],
+  safe,
+});

@@ -1,0 +1,131 @@
+import { constants } from '../mathematics/constants';
+import { Node } from '../syntax/tree';
+import { checkCall } from './calls';
+import { type Checker, replacing } from './checker';
+import { checkConversion, checkIf, checkList, checkMember } from './composites';
+import { checkDesignation } from './designations';
+import { nearest } from './nearest';
+import { checkBinary, checkUnary } from './operators';
+import { checkPlusMinus, checkReading } from './readings';
+import type { Type } from './type';
+import { booleanType, plainNumberType, textType, unknownType, writtenIn } from './types';
+
+/** Infers the type of an expression, notes it for every node and reports what is wrong. */
+export function check(c: Checker, node: number): Type {
+  const type = infer(c, node);
+  c.meaning.types[node] = type;
+  return type;
+}
+
+function infer(c: Checker, node: number): Type {
+  const { kinds, firstChildren } = c.tree;
+  switch (kinds[node] as Node) {
+    case Node.Number:
+      return plainNumberType();
+    case Node.Quantity:
+      return checkQuantity(c, node);
+    case Node.Name:
+      return checkName(c, node);
+    case Node.Binary:
+      return checkBinary(c, node);
+    case Node.Unary:
+      return checkUnary(c, node);
+    case Node.Group:
+      return check(c, firstChildren[node]);
+    case Node.Convert:
+      return checkConversion(c, node);
+    case Node.Member:
+      return checkMember(c, node);
+    case Node.Call:
+    case Node.BlockCall:
+      return checkCall(c, node);
+    case Node.Designation:
+      return checkDesignation(c, node);
+    case Node.If:
+      return checkIf(c, node);
+    case Node.List:
+      return checkList(c, node);
+    case Node.Text:
+      return textType;
+    case Node.Yes:
+    case Node.No:
+      return booleanType;
+    case Node.PlusMinus:
+      return checkPlusMinus(c, node);
+    case Node.Reading:
+      return checkReading(c, node);
+    case Node.OverRange:
+      return notAvailable(c, node, 'A reading over range');
+    case Node.Where:
+      return notAvailable(c, node, '`where`');
+    default:
+      return unknownType; // An Error node: the parser has spoken.
+  }
+}
+
+export function notAvailable(c: Checker, at: number, what: string): Type {
+  c.report('not-available', at, `${what} is not available in this version.`);
+  return unknownType;
+}
+
+function checkQuantity(c: Checker, node: number): Type {
+  const unit = c.meaning.unitAt(node);
+  if ('problem' in unit) {
+    reportUnknownUnit(c, node, unit);
+    return unknownType;
+  }
+  return writtenIn(unit);
+}
+
+/** Reports a unit that is none, at the unit's own text. */
+export function reportUnknownUnit(c: Checker, node: number, unit: { problem: string; suggestion?: string }): void {
+  const { unitStarts, unitEnds, unitTexts, units } = c.tree;
+  const span = { start: unitStarts[node], end: unitEnds[node] };
+  const text = unitTexts[units[node]];
+  const { suggestion } = unit;
+  const message = suggestion === undefined ? unit.problem : `${unit.problem} Did you mean \`${suggestion}\`?`;
+  c.report('unknown-unit', span, message, {
+    fixes: suggestion === undefined ? undefined : [replacing(`Replace ${text} by ${suggestion}`, span, suggestion)],
+  });
+}
+
+function checkName(c: Checker, node: number): Type {
+  const local = c.locals?.get(c.text(node));
+  if (local) {
+    return local;
+  }
+  const name = c.meaning.names[node];
+  if (!name || name.definitions.length === 0) {
+    const text = c.text(node);
+    const constant = constants.get(text);
+    if (constant) {
+      return plainNumberType();
+    }
+    reportUnknownName(c, node, text);
+    return unknownType;
+  }
+  const { definition } = name;
+  if (definition && definition.cell.tree.kinds[definition.node] === Node.FunctionDefinition) {
+    c.report('function-not-called', node, `\`${name.text}\` is a function: write its arguments, \`${name.text}(…)\`.`);
+    return unknownType;
+  }
+  return name.type;
+}
+
+function reportUnknownName(c: Checker, node: number, text: string): void {
+  c.namesMissing = true;
+  if (c.context.functions.has(text)) {
+    c.report('function-not-called', node, `\`${text}\` is a function: write its arguments, \`${text}(…)\`.`);
+    return;
+  }
+  const known = [...(c.locals?.keys() ?? []), ...[...c.context.names.defined()].map((name) => name.text)];
+  const meant = nearest(text, known);
+  c.report(
+    'unknown-name',
+    node,
+    meant
+      ? `\`${text}\` is not defined. Did you mean \`${meant}\`?`
+      : `\`${text}\` is not defined. Define it in a line of its own, \`${text} = …\`; a text needs double quotes.`,
+    { fixes: meant ? [replacing(`Replace ${text} by ${meant}`, c.span(node), meant)] : undefined },
+  );
+}

@@ -1,0 +1,72 @@
+import { parseUnit, type Unit } from '../../units';
+import type { FunctionDefinition, Parameter } from '../library';
+import type { SyntaxTree } from '../syntax/tree';
+import type { Name } from './binding';
+import type { Type } from './type';
+
+/** What checking found out about the nodes of one tree. The compiler reads it and decides nothing anew. */
+export class Meaning {
+  readonly types: Type[] = [];
+  readonly names: (Name | undefined)[] = [];
+  readonly calls = new Map<number, BoundCall>();
+  readonly designations = new Map<number, Designated>();
+  private readonly units: (ReturnType<typeof parseUnit> | undefined)[] = [];
+
+  constructor(
+    readonly tree: SyntaxTree,
+    /** Id of the cell that the tree belongs to. */
+    readonly cell: string,
+  ) {}
+
+  /** The unit at a node that has one; an object with `problem` when it is not a unit. */
+  unitAt(node: number): ReturnType<typeof parseUnit> {
+    const index = this.tree.units[node];
+    let unit = this.units[index];
+    if (unit === undefined) {
+      unit = parseUnit(this.tree.unitTexts[index]);
+      this.units[index] = unit;
+    }
+    return unit;
+  }
+}
+
+/** A size and its words, read by the library. */
+export interface Designated {
+  readonly value: unknown;
+  readonly assumptions: readonly string[];
+}
+
+export type BoundCall = LibraryCall | SheetCall;
+
+/** A call of a library function with each argument in its parameter's place. */
+export interface LibraryCall {
+  readonly kind: 'library';
+  readonly node: number;
+  readonly nameNode: number;
+  readonly definition: FunctionDefinition;
+  readonly arguments: readonly BoundArgument[];
+  readonly result: Type;
+}
+
+export interface BoundArgument {
+  readonly parameter: string;
+  readonly spec: Parameter;
+  /** -1 when the default is taken; several nodes only for a repeated parameter. */
+  readonly nodes: readonly number[];
+  readonly type: Type;
+  /** The unit in which the function gets its number. */
+  readonly unit?: Unit;
+  /** The word of a choice that stands there bare. */
+  readonly word?: string;
+}
+
+/** A call of a function that the sheet defines: its body, checked anew for these argument types. */
+export interface SheetCall {
+  readonly kind: 'sheet';
+  readonly node: number;
+  readonly name: Name;
+  readonly body: number;
+  readonly meaning: Meaning;
+  readonly parameters: readonly string[];
+  readonly argumentNodes: readonly number[];
+}

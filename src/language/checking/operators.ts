@@ -1,0 +1,205 @@
+import { dimensionless } from '../../units';
+import { Node, Operator } from '../syntax/tree';
+import { misfit } from './arithmetic';
+import type { Checker } from './checker';
+import { describe } from './describe';
+import { check, notAvailable } from './expressions';
+import { reportMisfit, reportTemperatureFactor } from './sums';
+import type { Type } from './type';
+import { booleanType, type QuantityOf, unknownType } from './types';
+
+export function checkBinary(c: Checker, node: number): Type {
+  const operator = c.tree.operators[node] as Operator;
+  const leftNode = c.tree.firstChildren[node];
+  const rightNode = c.tree.nextSiblings[leftNode];
+  const left = check(c, leftNode);
+  if (operator === Operator.And || operator === Operator.Or) {
+    return checkLogic(c, left, leftNode, check(c, rightNode), rightNode);
+  }
+  const isComparison = operator >= Operator.Equal && operator <= Operator.GreaterOrEqual;
+  if (isComparison && left.kind === 'choice' && left.words.includes(c.text(rightNode))) {
+    c.meaning.types[rightNode] = left; // The bare word of a choice, such as a metal.
+    return checkComparison(c, node, operator, left, left);
+  }
+  const right = check(c, rightNode);
+  if (left.kind === 'unknown' || right.kind === 'unknown') {
+    return isComparison ? booleanType : unknownType;
+  }
+  if (isComparison) {
+    return checkComparison(c, node, operator, left, right);
+  }
+  if (left.kind !== 'quantity' || right.kind !== 'quantity') {
+    return reportOperand(c, node, left, right);
+  }
+  return checkArithmetic(c, node, operator, left, right);
+}
+
+function checkArithmetic(c: Checker, node: number, operator: Operator, left: QuantityOf, right: QuantityOf): Type {
+  const { arithmetic } = c.context;
+  if (operator === Operator.Power) {
+    return checkPower(c, node, left, right);
+  }
+  const result =
+    operator === Operator.Multiply
+      ? arithmetic.product(left, right)
+      : operator === Operator.Divide
+        ? arithmetic.quotient(left, right)
+        : operator === Operator.Add
+          ? arithmetic.sum(left, right)
+          : arithmetic.difference(left, right);
+  if (typeof result === 'string') {
+    reportMisfit(c, node, left, right, result);
+    return unknownType;
+  }
+  return result;
+}
+
+function checkPower(c: Checker, node: number, left: QuantityOf, right: QuantityOf): Type {
+  const exponentNode = c.tree.nextSiblings[c.tree.firstChildren[node]];
+  if (right.quantity.dimension !== dimensionless) {
+    c.report(
+      'wrong-exponent',
+      exponentNode,
+      `${c.quote(exponentNode)} is ${describe(right)}: an exponent is a plain number.`,
+    );
+    return unknownType;
+  }
+  if (left.quantity.kind === 'absolute') {
+    reportTemperatureFactor(c, node);
+    return unknownType;
+  }
+  const exponent = constantOf(c, exponentNode);
+  if (left.quantity.dimension === dimensionless) {
+    return c.context.arithmetic.power(left, exponent ?? 2); // A number to any power is a number.
+  }
+  if (exponent === undefined) {
+    c.report(
+      'wrong-exponent',
+      exponentNode,
+      `${c.quote(exponentNode)} must stand there as a number, because the unit of the result hangs on it: \`x^2\`.`,
+    );
+    return unknownType;
+  }
+  return c.context.arithmetic.power(left, exponent);
+}
+
+/** The value of an expression of plain literals, or undefined. */
+function constantOf(c: Checker, node: number): number | undefined {
+  const inner = c.ungroup(node);
+  const { kinds, numbers, operators, firstChildren, nextSiblings } = c.tree;
+  const first = firstChildren[inner];
+  switch (kinds[inner]) {
+    case Node.Number:
+      return numbers[inner];
+    case Node.Unary: {
+      const operand = constantOf(c, first);
+      return operand === undefined || operators[inner] === Operator.Not
+        ? undefined
+        : operators[inner] === Operator.Negate
+          ? -operand
+          : operand;
+    }
+    case Node.Binary: {
+      const left = constantOf(c, first);
+      const right = constantOf(c, nextSiblings[first]);
+      return operators[inner] === Operator.Divide && left !== undefined && right ? left / right : undefined;
+    }
+    default:
+      return undefined;
+  }
+}
+
+function checkComparison(c: Checker, node: number, operator: Operator, left: Type, right: Type): Type {
+  const isEquality = operator === Operator.Equal || operator === Operator.NotEqual;
+  if (left.kind === 'quantity' && right.kind === 'quantity') {
+    const problem = misfit(left.quantity, right.quantity);
+    if (problem) {
+      reportMisfit(c, node, left, right, problem);
+    }
+    return booleanType;
+  }
+  const isWord = (type: Type) => type.kind === 'text' || type.kind === 'choice';
+  const alike =
+    (isWord(left) && isWord(right)) ||
+    (left.kind === 'boolean' && right.kind === 'boolean') ||
+    (left.kind === 'object' && right.kind === 'object' && left.object.name === right.object.name);
+  const leftNode = c.tree.firstChildren[node];
+  const rightNode = c.tree.nextSiblings[leftNode];
+  if (!alike) {
+    c.report(
+      'unlike-values',
+      node,
+      `${c.quote(leftNode)} is ${describe(left)}, ${c.quote(rightNode)} is ${describe(right)}: only like values compare.`,
+    );
+  } else if (!isEquality) {
+    const because = left.kind === 'object' ? left.object.unordered : undefined;
+    c.report(
+      'no-order',
+      node,
+      `${c.quote(leftNode)} is ${describe(left)}: \`<\` and \`>\` do not apply. ${because ?? 'Compare with `==` or `!=`.'}`,
+    );
+  }
+  return booleanType;
+}
+
+function checkLogic(c: Checker, left: Type, leftNode: number, right: Type, rightNode: number): Type {
+  for (const [type, node] of [
+    [left, leftNode],
+    [right, rightNode],
+  ] as const) {
+    expectBoolean(c, type, node, '`and` and `or` join answers of yes or no, such as comparisons');
+  }
+  return booleanType;
+}
+
+/** False, with a report, when `type` is known and is no answer of yes or no. */
+export function expectBoolean(c: Checker, type: Type, node: number, why: string): boolean {
+  if (type.kind !== 'boolean' && type.kind !== 'unknown') {
+    c.report('not-a-comparison', node, `${c.quote(node)} is ${describe(type)}: ${why}.`);
+    return false;
+  }
+  return true;
+}
+
+function reportOperand(c: Checker, node: number, left: Type, right: Type): Type {
+  const leftNode = c.tree.firstChildren[node];
+  const [culprit, type] = left.kind === 'quantity' ? [c.tree.nextSiblings[leftNode], right] : [leftNode, left];
+  if (c.tree.operators[node] === Operator.Multiply && type.kind === 'object') {
+    return notAvailable(c, node, `A number of times ${type.object.described}`);
+  }
+  if (type.kind === 'list') {
+    return notAvailable(c, node, 'Arithmetic on a whole list');
+  }
+  const advice =
+    type.kind === 'record' ? ` Name one of its fields, such as \`${c.text(culprit)}.${firstField(type)}\`.` : '';
+  c.report(
+    'not-a-quantity',
+    culprit,
+    `${c.quote(culprit)} is ${describe(type)}: arithmetic needs a quantity.${advice}`,
+  );
+  return unknownType;
+}
+
+const firstField = (type: Extract<Type, { kind: 'record' }>): string => type.fields.keys().next().value ?? '…';
+
+export function checkUnary(c: Checker, node: number): Type {
+  const operand = c.tree.firstChildren[node];
+  const type = check(c, operand);
+  if (c.tree.operators[node] === Operator.Not) {
+    expectBoolean(c, type, operand, '`not` turns an answer of yes or no');
+    return booleanType;
+  }
+  if (type.kind === 'unknown') {
+    return unknownType;
+  }
+  if (type.kind !== 'quantity') {
+    c.report('not-a-quantity', operand, `${c.quote(operand)} is ${describe(type)}: a sign needs a quantity.`);
+    return unknownType;
+  }
+  // The sign of a literal is part of it: -10 °C is ten degrees below zero.
+  if (type.quantity.kind === 'absolute' && c.tree.kinds[operand] !== Node.Quantity) {
+    reportTemperatureFactor(c, node);
+    return unknownType;
+  }
+  return type;
+}

@@ -1,0 +1,379 @@
+import { toBase } from '../../units';
+import type { LibraryCall, Meaning, SheetCall } from '../checking/meaning';
+import type { Type } from '../checking/type';
+import { plainNumberType } from '../checking/types';
+import { constants } from '../mathematics/constants';
+import type { MathematicsFunction } from '../mathematics/operation';
+import { Node, Operator, textOf } from '../syntax/tree';
+import { CallSite, type Watcher } from './call-site';
+import { offsetOf, sizeOf } from './layout';
+import type { Machine, Site } from './machine';
+import { instructionLength, Operation } from './operations';
+import { ListSite, ManySite, SameSite, TwoSite } from './sites';
+
+/** Where names are found while one expression is compiled: its tree's meaning and the slots of local names. */
+export interface Frame {
+  readonly meaning: Meaning;
+  readonly locals?: ReadonlyMap<string, number>;
+  /** Slot of every node, when they are kept for looking at; else absent. */
+  readonly slots?: Map<number, number>;
+  /** Frames of the sheet's functions called here, by call node. */
+  readonly inner?: Map<number, Frame>;
+}
+
+const arithmetic: Partial<Record<Operator, Operation>> = {
+  [Operator.Add]: Operation.Add,
+  [Operator.Subtract]: Operation.Subtract,
+  [Operator.Multiply]: Operation.Multiply,
+  [Operator.Divide]: Operation.Divide,
+  [Operator.Power]: Operation.Power,
+  [Operator.Equal]: Operation.Equal,
+  [Operator.NotEqual]: Operation.NotEqual,
+  [Operator.Less]: Operation.Less,
+  [Operator.LessOrEqual]: Operation.LessOrEqual,
+  [Operator.Greater]: Operation.Greater,
+  [Operator.GreaterOrEqual]: Operation.GreaterOrEqual,
+  [Operator.And]: Operation.And,
+  [Operator.Or]: Operation.Or,
+};
+
+/**
+ * Turns checked expressions into instructions. Names are slots already, conversions vanish (all numbers are in the
+ * coherent SI unit), literals are slots that hold them.
+ */
+export class Compiler {
+  /** Slots for intermediate results; every statement uses the same ones. */
+  private readonly temporaries: number[] = [];
+  private inUse = 0;
+  /** Slots that belong to the statement being compiled. */
+  owned: number[] = [];
+
+  constructor(
+    private readonly machine: Machine,
+    private readonly settings: unknown,
+    /** Gives every node a slot of its own, so that all intermediate results can be looked at afterwards. */
+    private readonly keep = false,
+    private readonly watcher?: Watcher,
+  ) {}
+
+  /** Compiles a whole expression; its value ends up in the slots from `target` on. */
+  statement(frame: Frame, node: number, target: number): void {
+    this.inUse = 0;
+    this.expression(frame, node, target);
+  }
+
+  /** Emits what an expression needs and returns where its value is; in `target` where one is given. */
+  private expression(frame: Frame, node: number, target = -1): number {
+    const slot = this.translate(frame, node, target);
+    frame.slots?.set(node, slot);
+    return slot;
+  }
+
+  private translate(frame: Frame, node: number, target: number): number {
+    const { tree, names } = frame.meaning;
+    switch (tree.kinds[node] as Node) {
+      case Node.Number:
+        return this.place(this.constant(tree.numbers[node]), 1, target);
+      case Node.Quantity:
+        return this.place(this.constant(this.literal(frame, node, 1)), 1, target);
+      case Node.Yes:
+        return this.place(this.constant(1), 1, target);
+      case Node.No:
+        return this.place(this.constant(0), 1, target);
+      case Node.Name:
+        return this.name(frame, node, names[node]?.slot ?? -1, target);
+      case Node.Group:
+      case Node.Convert:
+        return this.expression(frame, tree.firstChildren[node], target);
+      case Node.Binary:
+        return this.binary(frame, node, target);
+      case Node.Unary:
+        return this.unary(frame, node, target);
+      case Node.Member:
+        return this.member(frame, node, target);
+      case Node.If:
+        return this.conditional(frame, node, target);
+      case Node.List:
+        return this.list(frame, node, target);
+      case Node.Call:
+      case Node.BlockCall:
+        return this.call(frame, node, target);
+      case Node.Designation:
+        return this.place(this.object(frame.meaning.designations.get(node)?.value), 1, target);
+      case Node.Text:
+        return this.place(this.object(unquoted(textOf(tree, node))), 1, target);
+      default:
+        return this.noValue(this.typeOf(frame, node), target);
+    }
+  }
+
+  private typeOf(frame: Frame, node: number): Type {
+    return frame.meaning.types[node];
+  }
+
+  /** The value of a quantity as written, with its sign. */
+  private literal({ meaning }: Frame, node: number, sign: number): number {
+    const unit = meaning.unitAt(node);
+    return 'problem' in unit ? Number.NaN : toBase(sign * meaning.tree.numbers[node], unit);
+  }
+
+  /** A value that lies in slots already; copied when it is wanted elsewhere. */
+  private place(slot: number, size: number, target: number): number {
+    if (target < 0) {
+      return slot;
+    }
+    for (let i = 0; i < size; i++) {
+      this.machine.emit(Operation.Copy, target + i, slot + i);
+    }
+    return target;
+  }
+
+  private noValue(type: Type, target: number): number {
+    const size = type.kind === 'unknown' ? 1 : sizeOf(type);
+    const slot = this.slotFor(size, target);
+    this.machine.emit(Operation.NoValue, slot, size);
+    return slot;
+  }
+
+  /** Where a result of `size` slots goes: the target, or slots of its own. */
+  private slotFor(size: number, target: number): number {
+    if (target >= 0) {
+      return target;
+    }
+    if (this.keep) {
+      const slot = this.machine.extend(size);
+      this.machine.numbers.fill(Number.NaN, slot, slot + size); // What is never run has no value.
+      return slot;
+    }
+    if (size === 1) {
+      const index = this.inUse++;
+      this.temporaries[index] ??= this.machine.extend(1);
+      return this.temporaries[index];
+    }
+    return this.own(size);
+  }
+
+  private own(size: number): number {
+    const slot = this.keep ? this.machine.extend(size) : this.machine.allocate(size);
+    this.owned.push(slot, size);
+    return slot;
+  }
+
+  private constant(value: number): number {
+    if (!this.keep) {
+      return this.machine.constant(value);
+    }
+    const slot = this.machine.extend(1);
+    this.machine.numbers[slot] = value;
+    return slot;
+  }
+
+  private object(value: unknown): number {
+    const slot = this.own(1);
+    this.machine.objects[slot] = value;
+    return slot;
+  }
+
+  private name(frame: Frame, node: number, slot: number, target: number): number {
+    const text = textOf(frame.meaning.tree, node);
+    const type = this.typeOf(frame, node);
+    const local = frame.locals?.get(text);
+    if (local !== undefined) {
+      return this.place(local, sizeOf(type), target);
+    }
+    const name = frame.meaning.names[node];
+    if (!name || name.definitions.length === 0) {
+      const constant = constants.get(text);
+      // A bare word beside a choice stands for itself.
+      return this.place(constant === undefined ? this.object(text) : this.constant(constant), 1, target);
+    }
+    return slot < 0 ? this.noValue(type, target) : this.place(slot, sizeOf(type), target);
+  }
+
+  private binary(frame: Frame, node: number, target: number): number {
+    const { tree, types } = frame.meaning;
+    const operator = tree.operators[node] as Operator;
+    const leftNode = tree.firstChildren[node];
+    const rightNode = tree.nextSiblings[leftNode];
+    const before = this.inUse;
+    const left = this.expression(frame, leftNode);
+    const right = this.expression(frame, rightNode);
+    this.inUse = before;
+    const { machine } = this;
+    const type = types[leftNode];
+    if (type.kind !== 'quantity' && type.kind !== 'boolean') {
+      const slot = this.slotFor(1, target);
+      const object = type.kind === 'object' ? type.object : undefined;
+      this.site(new SameSite(object, left, right, operator === Operator.Equal, slot));
+      return slot;
+    }
+    const operation = arithmetic[operator] ?? Operation.NoValue;
+    if (operator <= Operator.Power && !this.keep && machine.holdsConstant(left) && machine.holdsConstant(right)) {
+      const value = fold(operator, machine.numbers[left], machine.numbers[right]);
+      if (Number.isFinite(value)) {
+        return this.place(machine.constant(value), 1, target);
+      }
+    }
+    const slot = this.slotFor(1, target);
+    const isSquare =
+      operator === Operator.Power && tree.kinds[rightNode] === Node.Number && tree.numbers[rightNode] === 2;
+    machine.emit(isSquare ? Operation.Multiply : operation, slot, left, isSquare ? left : right);
+    return slot;
+  }
+
+  private unary(frame: Frame, node: number, target: number): number {
+    const { tree } = frame.meaning;
+    const operand = tree.firstChildren[node];
+    const operator = tree.operators[node] as Operator;
+    if (operator === Operator.Negate && tree.kinds[operand] === Node.Quantity) {
+      frame.slots?.set(operand, this.constant(this.literal(frame, operand, 1)));
+      return this.place(this.constant(this.literal(frame, operand, -1)), 1, target);
+    }
+    if (operator === Operator.Negate && tree.kinds[operand] === Node.Number && !this.keep) {
+      return this.place(this.constant(-tree.numbers[operand]), 1, target);
+    }
+    if (operator === Operator.Plus) {
+      return this.expression(frame, operand, target);
+    }
+    const before = this.inUse;
+    const value = this.expression(frame, operand);
+    this.inUse = before;
+    const slot = this.slotFor(1, target);
+    this.machine.emit(operator === Operator.Not ? Operation.Not : Operation.Negate, slot, value);
+    return slot;
+  }
+
+  private member(frame: Frame, node: number, target: number): number {
+    const { tree } = frame.meaning;
+    const owner = tree.firstChildren[node];
+    const type = this.typeOf(frame, owner);
+    const record = this.expression(frame, owner);
+    if (type.kind !== 'record') {
+      return this.noValue(this.typeOf(frame, node), target);
+    }
+    const field = textOf(tree, tree.nextSiblings[owner]);
+    return this.place(record + offsetOf(type, field), sizeOf(this.typeOf(frame, node)), target);
+  }
+
+  private conditional(frame: Frame, node: number, target: number): number {
+    const { tree } = frame.meaning;
+    const { machine } = this;
+    const condition = tree.firstChildren[node];
+    const thenNode = tree.nextSiblings[condition];
+    const size = sizeOf(this.typeOf(frame, node));
+    const slot = this.slotFor(size, target);
+    const answer = this.expression(frame, condition);
+    const branch = machine.emit(Operation.Branch, answer);
+    this.expression(frame, thenNode, slot);
+    const overElse = machine.emit(Operation.Jump, 0);
+    const elseStart = machine.codeLength;
+    this.expression(frame, tree.nextSiblings[thenNode], slot);
+    const overNoValue = machine.emit(Operation.Jump, 0, 1);
+    const noValueStart = machine.codeLength;
+    machine.emit(Operation.NoValue, slot, size);
+    const distance = (from: number, to: number) => (to - from) / instructionLength - 1;
+    machine.code[branch + 2] = distance(branch, elseStart);
+    machine.code[branch + 3] = distance(branch, noValueStart);
+    machine.code[overElse + 2] = distance(overElse, machine.codeLength);
+    machine.code[overNoValue + 2] = distance(overNoValue, machine.codeLength);
+    return slot;
+  }
+
+  private list(frame: Frame, node: number, target: number): number {
+    const { tree } = frame.meaning;
+    const items: number[] = [];
+    const before = this.inUse;
+    for (let item = tree.firstChildren[node]; item >= 0; item = tree.nextSiblings[item]) {
+      items.push(this.expression(frame, item));
+    }
+    this.inUse = before;
+    const type = this.typeOf(frame, node);
+    const slot = this.slotFor(1, target);
+    this.site(new ListSite(type.kind === 'list' ? type.element : type, items, slot));
+    return slot;
+  }
+
+  private call(frame: Frame, node: number, target: number): number {
+    const call = frame.meaning.calls.get(node);
+    if (!call) {
+      return this.noValue(this.typeOf(frame, node), target);
+    }
+    if (call.kind === 'sheet') {
+      return this.sheetCall(frame, call, target);
+    }
+    const before = this.inUse;
+    const slots = call.arguments.map(({ nodes, word }) =>
+      word === undefined ? nodes.map((argument) => this.expression(frame, argument)) : [],
+    );
+    this.inUse = before;
+    const { definition } = call;
+    if ('operation' in definition) {
+      return this.mathematics(definition as MathematicsFunction, call, slots, target);
+    }
+    const slot = this.slotFor(sizeOf(call.result), target);
+    this.site(new CallSite(call, frame.meaning, slots, slot, this.settings, this.watcher));
+    return slot;
+  }
+
+  private mathematics(
+    { operation }: MathematicsFunction,
+    call: LibraryCall,
+    slots: readonly (readonly number[])[],
+    target: number,
+  ): number {
+    const slot = this.slotFor(1, target);
+    const [x, y] = slots;
+    const [first] = call.arguments;
+    switch (operation.kind) {
+      case 'one':
+        this.machine.emit(Operation.One, slot, x[0], this.machine.addFunction(operation.compute));
+        return slot;
+      case 'two': {
+        // A step that is not written is one of the first argument's unit.
+        const { unit } = first.type.kind === 'quantity' ? first.type : plainNumberType();
+        this.site(new TwoSite(operation.compute, x[0], y[0] ?? this.constant(unit.factor), slot));
+        return slot;
+      }
+      case 'many':
+        this.site(new ManySite(operation.compute, x, first.type.kind === 'list', slot));
+        return slot;
+    }
+  }
+
+  private sheetCall(frame: Frame, call: SheetCall, target: number): number {
+    const locals = new Map<string, number>();
+    for (const [i, parameter] of call.parameters.entries()) {
+      locals.set(parameter, this.expression(frame, call.argumentNodes[i]));
+    }
+    const inner: Frame = {
+      meaning: call.meaning,
+      locals,
+      slots: frame.slots && new Map(),
+      inner: frame.inner && new Map(),
+    };
+    frame.inner?.set(call.node, inner);
+    return this.expression(inner, call.body, target);
+  }
+
+  private site(site: Site): void {
+    this.machine.emit(Operation.Site, 0, this.machine.addSite(site));
+  }
+}
+
+function fold(operator: Operator, a: number, b: number): number {
+  switch (operator) {
+    case Operator.Add:
+      return a + b;
+    case Operator.Subtract:
+      return a - b;
+    case Operator.Multiply:
+      return a * b;
+    case Operator.Divide:
+      return a / b;
+    default:
+      return a ** b;
+  }
+}
+
+/** A text without its quotation marks. */
+export const unquoted = (text: string): string => text.replace(/^["“”„]|["“”]$/g, '');

@@ -1,0 +1,102 @@
+import type { Statement } from '../checking/binding';
+import type { Library } from '../library';
+import { Compiler, type Frame } from './compiler';
+import { sizeOf } from './layout';
+import { Machine } from './machine';
+import { hasValue } from './read-value';
+
+/** Where a statement's instructions and values lie. */
+export interface CompiledStatement {
+  /** Its instructions, from here to `end`. */
+  readonly start: number;
+  readonly end: number;
+  /** First slot of its value. */
+  readonly slot: number;
+  readonly size: number;
+  /** Slots it uses beside: pairs of slot and size. */
+  readonly owned: readonly number[];
+}
+
+/** Compiles statements and runs them, one at a time or all at once. */
+export class Runner {
+  readonly machine = new Machine();
+  private readonly compiler: Compiler;
+  /** Instructions of statements that were compiled anew or dropped since. */
+  private abandoned = 0;
+  private isInOrder = false;
+
+  constructor(readonly library: Library) {
+    this.compiler = new Compiler(this.machine, library.settings);
+  }
+
+  /** Compiles a statement whose type is known. Its names keep their slots where the size allows. */
+  compile(statement: Statement): void {
+    const { machine, compiler } = this;
+    this.isInOrder = false;
+    const size = sizeOf(statement.type);
+    const old = statement.compiled;
+    const slot = old?.size === size ? old.slot : machine.allocate(size);
+    if (old) {
+      this.drop(old, old.size === size);
+    }
+    for (const name of statement.defines) {
+      name.slot = slot;
+    }
+    const start = machine.codeLength;
+    const frame: Frame = { meaning: statement.cell.meaning };
+    compiler.owned = [];
+    compiler.statement(frame, statement.expression, slot);
+    statement.compiled = { start, end: machine.codeLength, slot, size, owned: compiler.owned };
+  }
+
+  /** Gives back what a statement used. */
+  release(statement: Statement): void {
+    if (statement.compiled) {
+      this.drop(statement.compiled, false);
+      statement.compiled = undefined;
+    }
+  }
+
+  private drop(compiled: CompiledStatement, keepsValue: boolean): void {
+    const { machine } = this;
+    if (!keepsValue) {
+      machine.release(compiled.slot, compiled.size);
+    }
+    for (let i = 0; i < compiled.owned.length; i += 2) {
+      machine.release(compiled.owned[i], compiled.owned[i + 1]);
+    }
+    this.abandoned += compiled.end - compiled.start;
+  }
+
+  /** Runs one statement; true when it has a value. */
+  run(statement: Statement): boolean {
+    const { start, end, slot } = statement.compiled!;
+    this.machine.run(start, end);
+    return hasValue(this.machine, statement.type, slot);
+  }
+
+  /** True when so much code was dropped that compiling everything again is cheaper than carrying it. */
+  get isWasteful(): boolean {
+    return this.abandoned > 4096 && this.abandoned * 2 > this.machine.codeLength;
+  }
+
+  /** Runs all code at once, laid out first in the order given if edits have mixed it up. */
+  runAll(ordered: () => readonly Statement[]): void {
+    if (!this.isInOrder) {
+      this.compileAll(ordered());
+      this.isInOrder = true;
+    }
+    this.machine.run(0, this.machine.codeLength);
+  }
+
+  /** Compiles these statements anew, one behind the other in the order given, and nothing else. */
+  compileAll(statements: Iterable<Statement>): void {
+    this.machine.clearCode();
+    for (const statement of statements) {
+      if (statement.compiled) {
+        this.compile(statement);
+      }
+    }
+    this.abandoned = 0;
+  }
+}

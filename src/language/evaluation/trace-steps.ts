@@ -1,0 +1,99 @@
+import { differenceOn } from '../checking/arithmetic';
+import type { Statement } from '../checking/binding';
+import type { Meaning } from '../checking/meaning';
+import type { Type } from '../checking/type';
+import { children, Node, Operator, type SyntaxTree, spanOf } from '../syntax/tree';
+import { mathsOf, substitutedOf } from './maths-tree';
+import { quantityValue } from './read-value';
+import type { Replay } from './replay';
+import type { CallStep, Step, Trace } from './trace';
+import type { Value } from './value';
+import { type Listener, letterSymbol, type WatchedCall } from './watch';
+
+interface Told {
+  readonly statement: Statement;
+  readonly replay: Replay;
+  readonly listener: Listener;
+  readonly name: string | undefined;
+  readonly remark: string | undefined;
+}
+
+/** How a statement came to its result: what was assumed, what its calls did, then its own formula or comparison. */
+export function traceOf({ statement, replay, listener, name, remark }: Told): Trace {
+  const { expression } = statement;
+  const { tree } = statement.cell;
+  const steps: Step[] = [...assumptionsIn(statement.cell.meaning, expression), ...listener.calls.map(callStep)];
+  const result = replay.value(expression);
+  if (!result) {
+    return { steps };
+  }
+  const isCheck = tree.kinds[statement.node] === Node.Check;
+  if (isCheck) {
+    steps.push({
+      kind: 'comparison',
+      formula: mathsOf(replay, expression),
+      substituted: substitutedOf(replay, expression),
+      result,
+      margin: marginOf(replay, expression),
+    });
+  } else if (result.kind !== 'record') {
+    // A record is shown by its fields; a formula line would say nothing.
+    steps.push({
+      kind: 'formula',
+      symbol: name === undefined ? undefined : symbolOf(name),
+      formula: mathsOf(replay, expression),
+      substituted: substitutedOf(replay, expression),
+      result,
+      remark,
+    });
+  }
+  return { steps };
+}
+
+/** `I_load` reads as I with a subscript; `drop_limit` is one word and stays whole. */
+const symbolOf = (name: string) => (name.indexOf('_') > 2 ? { base: name } : letterSymbol(name));
+
+const callStep = ({ site, steps, arguments: given, result }: WatchedCall): CallStep => ({
+  kind: 'call',
+  function: site.call.definition.name,
+  span: spanOf(site.meaning.tree, site.call.node),
+  arguments: given.map(({ name, value, given: written }) => ({ name, value, given: written })),
+  steps,
+  result: result ?? { kind: 'absent', because: 'the call has no result' },
+});
+
+/** What the library took as true in reading the sizes written in this expression. */
+function assumptionsIn(meaning: Meaning, node: number): Step[] {
+  const own = meaning.designations.get(node)?.assumptions ?? [];
+  return [
+    ...own.map((text): Step => ({ kind: 'assumption', text })),
+    ...[...children(meaning.tree, node)].flatMap((child) => assumptionsIn(meaning, child)),
+  ];
+}
+
+/** How far a comparison of quantities is from turning: positive when it passes. */
+function marginOf(run: Replay, node: number): Value | undefined {
+  const { tree, types } = run.frame.meaning;
+  const comparison = ungroup(tree, node);
+  const operator = tree.operators[comparison] as Operator;
+  const left = tree.firstChildren[comparison];
+  const right = left < 0 ? -1 : tree.nextSiblings[left];
+  if (tree.kinds[comparison] !== Node.Binary || operator < Operator.Less || operator > Operator.GreaterOrEqual) {
+    return undefined;
+  }
+  const a = run.value(left);
+  const b = run.value(right);
+  const type: Type = types[left];
+  if (a?.kind !== 'quantity' || b?.kind !== 'quantity' || type.kind !== 'quantity') {
+    return undefined;
+  }
+  const isBelow = operator === Operator.Less || operator === Operator.LessOrEqual;
+  return quantityValue(
+    type.quantity.kind === 'absolute' ? differenceOn(type) : type,
+    isBelow ? b.base - a.base : a.base - b.base,
+  );
+}
+
+function ungroup(tree: SyntaxTree, node: number): number {
+  return tree.kinds[node] === Node.Group ? ungroup(tree, tree.firstChildren[node]) : node;
+}

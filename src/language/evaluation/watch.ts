@@ -1,0 +1,111 @@
+import { toBase } from '../../units';
+import { ownUnit } from '../checking/types';
+import type { Call, Fact, ParameterType } from '../library';
+import { type CallSite, isGiven, type Watcher } from './call-site';
+import type { Machine } from './machine';
+import { hasValue, quantityValue, readValue } from './read-value';
+import type { AssumptionStep, Step } from './trace';
+import type { Value } from './value';
+
+/** What one call told while it was watched. */
+export interface WatchedCall {
+  readonly site: CallSite;
+  readonly steps: readonly Step[];
+  readonly facts: readonly Fact[];
+  readonly arguments: readonly {
+    readonly name: string;
+    readonly value: Value;
+    readonly given: boolean;
+    readonly node: number;
+  }[];
+  readonly result?: Value;
+}
+
+/** Listens to every call of a statement, in the order they run. */
+export class Listener implements Watcher {
+  readonly calls: WatchedCall[] = [];
+  private steps: Step[] = [];
+  private facts: Fact[] = [];
+  private arguments: WatchedCall['arguments'] = [];
+
+  constructor(private readonly settings: unknown) {}
+
+  begin(site: CallSite, machine: Machine): Call {
+    const steps: Step[] = [];
+    const facts: Fact[] = [];
+    this.steps = steps;
+    this.facts = facts;
+    this.arguments = argumentsOf(site, machine);
+    return {
+      watched: true,
+      settings: this.settings,
+      step: (step) => void steps.push(step),
+      assume: (text: AssumptionStep['text']) => void steps.push({ kind: 'assumption', text }),
+      choose: (step) => void steps.push({ kind: 'choice', ...step }),
+      table: ({ symbol, value, unit, source, row, remark }) =>
+        void steps.push({
+          kind: 'table',
+          symbol: symbol === undefined ? undefined : letterSymbol(symbol),
+          result: typeof value === 'number' ? shown(value, unit ?? '') : { kind: 'text', value },
+          source,
+          row,
+          remark,
+        }),
+      fact: (fact) => void facts.push(fact),
+      given: (parameter) => isGiven(site.call, parameter),
+    };
+  }
+
+  end(site: CallSite, machine: Machine): void {
+    const { result: type } = site.call;
+    this.calls.push({
+      site,
+      steps: this.steps,
+      facts: this.facts,
+      arguments: this.arguments,
+      result: hasValue(machine, type, site.target) ? readValue(machine, type, site.target) : undefined,
+    });
+  }
+}
+
+/** A number in one of the program's own units as a value. */
+export function shown(value: number, unitText: string): Value {
+  const unit = ownUnit(unitText);
+  return quantityValue({ kind: 'quantity', quantity: unit.type, unit }, toBase(value, unit));
+}
+
+/** `R_75` is R with the subscript 75. */
+export function letterSymbol(text: string): { base: string; subscript?: string } {
+  const underscore = text.indexOf('_');
+  return underscore <= 0 || underscore === text.length - 1
+    ? { base: text }
+    : { base: text.slice(0, underscore), subscript: text.slice(underscore + 1) };
+}
+
+function argumentsOf(site: CallSite, machine: Machine): WatchedCall['arguments'] {
+  return site.call.arguments.flatMap(({ parameter: name, spec, nodes, type, word }, i): WatchedCall['arguments'] => {
+    if (nodes.length === 0) {
+      const value = defaultValue(spec, spec.default);
+      return value ? [{ name, value, given: false, node: site.call.nameNode }] : [];
+    }
+    return nodes.map((node, k) => ({
+      name,
+      value: word === undefined ? readValue(machine, type, site.slots[i][k]) : { kind: 'choice', value: word },
+      given: true,
+      node,
+    }));
+  });
+}
+
+function defaultValue(spec: ParameterType, value: number | string | boolean | undefined): Value | undefined {
+  switch (typeof value) {
+    case 'number':
+      return shown(value, 'unit' in spec ? spec.unit : 'units' in spec ? (spec.units[0] ?? '') : '');
+    case 'string':
+      return { kind: 'choice' in spec ? 'choice' : 'text', value };
+    case 'boolean':
+      return { kind: 'boolean', value };
+    default:
+      return undefined;
+  }
+}

@@ -1,0 +1,38 @@
+import type { Cell, NameTable } from '../checking/binding';
+import { definedNodes } from '../checking/binding';
+import type { NameInfo } from '../program';
+import { spanOf, textOf } from '../syntax/tree';
+
+/** What each defined name stands for and where it is used. A name defined twice is told by its first definition. */
+export function namesOf(names: NameTable, cells: Iterable<Cell>): ReadonlyMap<string, NameInfo> {
+  const references = new Map<string, { cell: string; span: ReturnType<typeof spanOf> }[]>();
+  for (const { id, tree, meaning, statements } of cells) {
+    const defining = new Set(statements.flatMap((statement) => definedNodes(tree, statement.node)));
+    meaning.names.forEach((name, node) => {
+      if (name && !defining.has(node)) {
+        const places = references.get(name.text);
+        const place = { cell: id, span: spanOf(tree, node) };
+        if (places) {
+          places.push(place);
+        } else {
+          references.set(name.text, [place]);
+        }
+      }
+    });
+  }
+  const all = new Map<string, NameInfo>();
+  for (const name of names.defined()) {
+    const [first] = name.definitions;
+    const { tree, id } = first.cell;
+    const node = definedNodes(tree, first.node).find((one) => textOf(tree, one) === name.text) ?? first.node;
+    all.set(name.text, {
+      name: name.text,
+      cell: id,
+      definition: spanOf(tree, node),
+      type: name.type,
+      references: references.get(name.text) ?? [],
+      statement: first.index,
+    });
+  }
+  return all;
+}

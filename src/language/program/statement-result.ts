@@ -1,0 +1,125 @@
+import type { Span } from '../../text';
+import type { Statement } from '../checking/binding';
+import { definedNodes } from '../checking/binding';
+import { unquoted } from '../evaluation/compiler';
+import { readValue } from '../evaluation/read-value';
+import { replay } from '../evaluation/replay';
+import type { Runner } from '../evaluation/runner';
+import type { Trace } from '../evaluation/trace';
+import { traceOf } from '../evaluation/trace-steps';
+import type { Value, Verdict } from '../evaluation/value';
+import { Listener } from '../evaluation/watch';
+import type { CallRecord, StatementResult } from '../program';
+import { Node, spanOf, textOf } from '../syntax/tree';
+import { callRecord } from './call-record';
+
+const kinds: Partial<Record<Node, StatementResult['kind']>> = {
+  [Node.Definition]: 'definition',
+  [Node.BlockCall]: 'definition',
+  [Node.Input]: 'definition',
+  [Node.Show]: 'show',
+  [Node.Check]: 'check',
+};
+
+/** What one statement came to. A new one is made whenever it is checked or run again; what it holds is made when asked for. */
+export class Result implements StatementResult {
+  private made?: Value;
+  private records?: readonly CallRecord[];
+
+  constructor(
+    private readonly statement: Statement,
+    private readonly runner: Runner,
+    readonly missing: readonly string[] | undefined,
+  ) {}
+
+  get cell(): string {
+    return this.statement.cell.id;
+  }
+
+  get index(): number {
+    return this.statement.index;
+  }
+
+  get span(): Span {
+    return spanOf(this.statement.cell.tree, this.statement.node);
+  }
+
+  get kind(): StatementResult['kind'] {
+    return kinds[this.statement.cell.tree.kinds[this.statement.node] as Node] ?? 'other';
+  }
+
+  private get nameNode(): number {
+    return definedNodes(this.statement.cell.tree, this.statement.node)[0] ?? -1;
+  }
+
+  get name(): string | undefined {
+    return this.nameNode < 0 ? undefined : textOf(this.statement.cell.tree, this.nameNode);
+  }
+
+  get nameSpan(): Span | undefined {
+    return this.nameNode < 0 ? undefined : spanOf(this.statement.cell.tree, this.nameNode);
+  }
+
+  private get hasValue(): boolean {
+    return this.statement.succeeded && this.statement.compiled !== undefined;
+  }
+
+  get value(): Value | undefined {
+    if (!this.made && this.hasValue) {
+      this.made = readValue(this.runner.machine, this.statement.type, this.statement.compiled!.slot);
+    }
+    return this.made;
+  }
+
+  get verdict(): Verdict | undefined {
+    const { value } = this;
+    if (this.kind !== 'check' || value?.kind !== 'boolean') {
+      return undefined;
+    }
+    return value.value === 'cannot tell' ? value.value : value.value ? 'yes' : 'no';
+  }
+
+  get label(): string | undefined {
+    const { tree } = this.statement.cell;
+    if (this.kind !== 'check') {
+      return undefined;
+    }
+    const condition = tree.firstChildren[this.statement.node];
+    const label = tree.nextSiblings[condition];
+    return label >= 0 && tree.kinds[label] === Node.Text ? unquoted(textOf(tree, label)) : textOf(tree, condition);
+  }
+
+  get remark(): string | undefined {
+    const { tree } = this.statement.cell;
+    const texts = tree.comments
+      .filter(({ statement, span, text }) => {
+        // One on a line above stands by itself.
+        return statement === this.statement.index && span.start > tree.starts[this.statement.node] && text !== '';
+      })
+      .map((comment) => comment.text);
+    return texts.length > 0 ? texts.join(' ') : undefined;
+  }
+
+  trace(): Trace {
+    if (!this.hasValue) {
+      return { steps: [] };
+    }
+    const listener = new Listener(this.runner.library.settings);
+    const { statement, remark, name } = this;
+    return replay(
+      this.runner,
+      statement,
+      (run) => traceOf({ statement, replay: run, listener, name, remark }),
+      listener,
+    );
+  }
+
+  calls(): readonly CallRecord[] {
+    const { statement } = this;
+    if (!this.records && statement.compiled) {
+      const listener = new Listener(this.runner.library.settings);
+      this.records = replay(this.runner, statement, () => listener.calls.map(callRecord), listener);
+    }
+    return this.records ?? [];
+  }
+}
