@@ -2,7 +2,7 @@ import type { Colors } from 'picocolors/types';
 import { evidenceOf, headingsOf, type SheetEvaluation } from '../core';
 import { type Painter, toText } from '../display';
 import { findingText } from './finding-text';
-import { wrap } from './wrap';
+import { wrap, wrapLines } from './wrap';
 
 export interface TextStyle {
   readonly colours: Colors;
@@ -20,7 +20,7 @@ export function sheetText(name: string, evaluation: SheetEvaluation, style: Text
   );
   const parts = [
     title ? `${colours.bold(title)}\n${colours.dim(shownName(name))}` : colours.bold(shownName(name)),
-    ...derivations(evaluation, colours),
+    ...derivations(evaluation, style),
     checksText(evaluation, style),
     findingsText(name, evaluation, style),
     listText('Assumptions', assumptions, style),
@@ -48,14 +48,14 @@ export function checkText(name: string, evaluation: SheetEvaluation, style: Text
 const shownName = (name: string): string => (name === '-' ? 'standard input' : name);
 
 /** Each cell's steps, under the headings of the prose between them. */
-function derivations({ cells, frontMatter }: SheetEvaluation, colours: Colors): string[] {
+function derivations({ cells, frontMatter }: SheetEvaluation, { colours, width }: TextStyle): string[] {
   return cells.flatMap(({ cell, blocks }) => {
     if (cell.kind === 'prose') {
       return headingsOf(cell.text)
         .filter((heading) => heading.text !== frontMatter.title)
         .map((heading) => colours.bold(heading.text));
     }
-    return blocks.length > 0 ? [toText(blocks, { paint: painter(colours) })] : [];
+    return blocks.length > 0 ? [wrapLines(toText(blocks, { paint: painter(colours) }), width)] : [];
   });
 }
 
@@ -80,7 +80,7 @@ function checksText({ checks }: SheetEvaluation, { colours }: TextStyle): string
 function findingsText(name: string, evaluation: SheetEvaluation, style: TextStyle): string {
   const file = { name: shownName(name), lines: evaluation.text.split(/\r\n|\n|\r/) };
   const found = evaluation.diagnostics.map((diagnostic) => findingText(diagnostic, file, style));
-  return found.length > 0 ? [style.colours.bold('Findings'), ...found].join('\n') : '';
+  return found.length > 0 ? `${style.colours.bold('Findings')}\n${found.join('\n\n')}` : '';
 }
 
 function listText(title: string, items: readonly string[], { colours, width }: TextStyle): string {

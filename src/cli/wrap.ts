@@ -14,3 +14,27 @@ export function wrap(text: string, width: number, indent = '', firstIndent = ind
   }
   return [...lines, line].join('\n');
 }
+
+/** Each line of a laid-out text that is too long, broken at spaces; what is carried over stands four columns deeper. */
+export function wrapLines(text: string, width: number): string {
+  return text
+    .split('\n')
+    .map((line) => (line.length <= width ? line : broken(line, width)))
+    .join('\n');
+}
+
+function broken(line: string, width: number): string {
+  const indent = `${/^ */.exec(line)![0]}    `;
+  const lines: string[] = [];
+  let rest = line;
+  while (rest.length > width) {
+    const space = rest.lastIndexOf(' ', width);
+    const at = space > indent.length ? space : rest.indexOf(' ', width);
+    if (at < 0) {
+      break;
+    }
+    lines.push(rest.slice(0, at).trimEnd());
+    rest = indent + rest.slice(at).trimStart();
+  }
+  return [...lines, rest].join('\n');
+}

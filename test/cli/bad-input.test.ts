@@ -59,7 +59,7 @@ const cases: readonly Case[] = [
     what: 'a division by zero',
     text: sheet('R = 0 Ω\nI = 240 V / R'),
     code: 'division-by-zero',
-    at: '3:13',
+    at: '3:5',
     says: [/zero/, /R/],
   },
   {

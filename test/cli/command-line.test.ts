@@ -124,7 +124,7 @@ describe('the command line', () => {
     for (const [what, name, page] of [
       ['a function', 'voltage_drop', /voltage_drop/],
       ['a function of plain mathematics', 'sqrt', /sqrt/],
-      ['a lint', 'continuous-load', /^# continuous-load/],
+      ['a lint', 'continuous-load', /^continuous-load\n/],
       ['a table by its number', '310.16', /12 AWG/],
       ['a table by its subject', 'ampacity', /NEC/],
       ['a unit', 'kft', /ft/],
