@@ -29,6 +29,8 @@ export interface FormulaDeclaration<Name extends string> {
   readonly symbols?: Readonly<Partial<Record<Name, string>>>;
   /** Unit of the result. */
   readonly result: string;
+  /** True where one kind of power defines another, by a power factor; nothing else turns W, VA and var into each other. */
+  readonly turnsPowerKind?: true;
 }
 
 /**
@@ -98,7 +100,8 @@ class CompiledFormula {
     if (problem || tree.kinds[statement] !== Node.Show || tree.statements.length !== 1) {
       throw new Error(`The formula ${text}: ${problem?.message ?? 'it must be one expression.'}`);
     }
-    if (type.kind !== 'quantity' || misfit(type.quantity, this.result.type)) {
+    // The formula may be the very rule that leads from one kind of power to another, so dimensions are compared alone.
+    if (type.kind !== 'quantity' || misfit(type.quantity, this.result.type) === 'dimension') {
       throw new Error(`The formula ${text} gives ${describe(type)}, not ${describe(writtenIn(this.result))}.`);
     }
     this.target = machine.extend(1);

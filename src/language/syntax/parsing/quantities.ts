@@ -64,7 +64,7 @@ export function readHash(r: Reader): number {
   }
   const at = skipBlanks(text, end);
   if (isNameStart(text.charCodeAt(at))) {
-    const unitEnd = r.units.readUnit(text, at);
+    const unitEnd = endOfUnit(r, at);
     if (unitEnd > at && r.vocabulary.sizeUnits.has(text.slice(at, unitEnd))) {
       return readDesignation(r, start, at, unitEnd, value);
     }
@@ -85,7 +85,7 @@ function aughtSizeEnd(r: Reader, start: number): number {
     return 0;
   }
   const at = skipBlanks(text, slash + 2);
-  const end = isNameStart(text.charCodeAt(at)) ? r.units.readUnit(text, at) : at;
+  const end = isNameStart(text.charCodeAt(at)) ? endOfUnit(r, at) : at;
   return end > at && r.vocabulary.sizeUnits.has(text.slice(at, end)) ? end : 0;
 }
 
