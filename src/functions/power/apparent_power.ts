@@ -6,6 +6,7 @@ const apparentPower = defineFormula({
   text: 'P / cos_phi',
   units: { P: 'W', cos_phi: '' },
   result: 'VA',
+  turnsPowerKind: true,
 });
 
 export const apparent_power = defineFunction({

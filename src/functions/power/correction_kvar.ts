@@ -6,6 +6,7 @@ const correction = defineFormula({
   text: 'P * (tan(acos(cos_phi_from)) - tan(acos(cos_phi_to)))',
   units: { P: 'W', cos_phi_from: '', cos_phi_to: '' },
   result: 'kvar',
+  turnsPowerKind: true,
 });
 
 export const correction_kvar = defineFunction({

@@ -6,12 +6,14 @@ const fromReal = defineFormula({
   text: 'P * tan(acos(cos_phi))',
   units: { P: 'W', cos_phi: '' },
   result: 'var',
+  turnsPowerKind: true,
 });
 const fromApparent = defineFormula({
   symbol: 'Q',
   text: 'S * sin(acos(cos_phi))',
   units: { S: 'VA', cos_phi: '' },
   result: 'var',
+  turnsPowerKind: true,
 });
 
 export const reactive_power = defineFunction({

@@ -1,7 +1,13 @@
 import { defineFormula, defineFunction } from '../../language';
 import * as shared from '../parameters';
 
-const realPower = defineFormula({ symbol: 'P', text: 'S * cos_phi', units: { S: 'VA', cos_phi: '' }, result: 'W' });
+const realPower = defineFormula({
+  symbol: 'P',
+  text: 'S * cos_phi',
+  units: { S: 'VA', cos_phi: '' },
+  result: 'W',
+  turnsPowerKind: true,
+});
 
 export const real_power = defineFunction({
   name: 'real_power',

@@ -25,7 +25,7 @@ export const longest_run = defineFunction({
   sources: ['NEC Chapter 9 Table 8 and its note', 'circuit theory'],
   examples: [
     { text: 'longest_run(12 AWG Cu stranded, 16 A, 3.6 V)', gives: '56.82 ft' },
-    { text: 'longest_run(6 AWG Cu, 50 A, 14.4 V, phases: 3)', gives: '338.7 ft' },
+    { text: 'longest_run(6 AWG Cu, 50 A, 14.4 V, phases: 3)', gives: '338.6 ft' },
   ],
   evaluate: ({ conductor, current, drop, phases, temperature, sets }, call) => {
     const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets');

@@ -1,18 +1,36 @@
 import { defineFormula, Failure } from '../../../language';
+import type { TableReference } from '../../../text';
 import { figure } from '../../number-text';
 import { reaches } from '../../rules/last-bits';
 import { smallestDeviceFor } from '../../rules/next-standard-size';
 import { tablesOf } from '../../settings';
 import type { KindOfCircuit } from './kind';
 
-/**
- * The multipliers of NEC Table 630.11(A) for arc welders without a motor generator: the root of the duty cycle to two
- * places, and 0.45 for 20 % and less.
- */
+/** Arc welders without a motor generator: multiplier of the rated primary current up to a duty cycle in percent. */
+const multipliers: readonly (readonly [duty: number, multiplier: number])[] = [
+  [20, 0.45],
+  [30, 0.55],
+  [40, 0.63],
+  [50, 0.71],
+  [60, 0.78],
+  [70, 0.84],
+  [80, 0.89],
+  [90, 0.95],
+  [100, 1],
+];
+
+const multiplierSource = (edition: string): TableReference => ({
+  standard: 'NEC (NFPA 70)',
+  edition: edition.replace('NEC ', ''),
+  table: 'Table 630.11(A)',
+  basis: 'memory',
+  provenance: 'recalled; the rows for 20 % and 50 % agree with worked answers in trade threads',
+});
+
 const weldingCurrent = defineFormula({
   symbol: 'I_required',
-  text: 'I * round(sqrt(max(duty, 20 %)), 0.01)',
-  units: { I: 'A', duty: '%' },
+  text: 'k * I',
+  units: { k: '', I: 'A' },
   result: 'A',
 });
 
@@ -35,7 +53,18 @@ export const welder: KindOfCircuit = {
       );
     }
     call.assume('arc welder without a motor generator taken; a resistance welder has other multipliers');
-    const required = weldingCurrent(call, { I: load, duty });
+    const [listed, k] = multipliers.find(([upTo]) => duty <= upTo) ?? multipliers[multipliers.length - 1];
+    call.table({
+      symbol: 'k',
+      value: k,
+      unit: '',
+      source: multiplierSource(tablesOf(call).edition),
+      row: [
+        ['duty cycle up to, %', String(listed)],
+        ['multiplier', String(k)],
+      ],
+    });
+    const required = weldingCurrent(call, { k, I: load });
     return { load: required, required, because: `${figure(load)} A at ${figure(duty)} % duty = ${figure(required)} A` };
   },
   device: (call, { load = 0 }) => {
