@@ -65,7 +65,7 @@ export class CallSite implements Site {
     const { definition } = this.call;
     try {
       return definition.evaluate(args as never, call);
-    } catch (e) { if (process.env.KFDEBUG) console.error(e);
+    } catch {
       return new Failure(
         `\`${definition.name}\` broke down on these arguments. This is a fault of the program, not of the sheet.`,
         undefined,
