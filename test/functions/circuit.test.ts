@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { conductorText } from '../../src/functions';
 import { circuitFact } from './circuit-fact';
-import { errorOf, inUnit, near, run, textOf } from './sheet';
+import { errorOf, inUnit, near, run, stepsOf, textOf } from './sheet';
 
 const field = (fields: string, name: string, unit: string) => inUnit(`x = circuit(${fields})\nx.${name}`, unit);
 
@@ -67,9 +67,39 @@ describe('circuit', () => {
     assert.match(drop.because, /length/);
   });
 
-  it('shows the table and edition behind every table value, and its assumptions', () => {
-    const { calls } = run('x = circuit(load: 16 A, voltage: 120 V, length: 50 ft)');
-    assert.equal(calls.length, 1);
+  it('shows its steps in order, with table and edition behind every table value', () => {
+    const steps = stepsOf('x = circuit(load: 16 A, voltage: 120 V, length: 50 ft)');
+    const tables = steps.flatMap((step) => (step.kind === 'table' ? [step] : []));
+    assert.deepEqual(
+      tables.map((step) => step.source.table),
+      [
+        'Table 310.16',
+        'Table 310.15(B)(1)(1)',
+        'Table 310.15(C)(1)',
+        'Table 310.16',
+        '240.4(D)',
+        'Table 250.122',
+        'Chapter 9 Table 8',
+      ],
+    );
+    assert.ok(tables.every((step) => step.source.edition === '2023' && step.row.length > 1));
+    const assumed = steps.flatMap((step) => (step.kind === 'assumption' ? [step.text] : []));
+    assert.deepEqual(assumed, [
+      'load taken as not continuous: under three hours',
+      'THHN insulation taken: conductor and insulation not given',
+      'terminals not given, 100 A or less: 60 °C',
+      'temperature 75 °C taken for the drop: operating temperature of the table',
+    ]);
+    const chosen = steps.flatMap((step) => (step.kind === 'choice' ? [step.because] : []));
+    assert.equal(chosen.length, 2);
+    assert.match(chosen[0], /standard rating/);
+    assert.match(chosen[1], /smallest size that carries 16 A behind a 20 A device/);
+  });
+
+  it('points its errors at the field', () => {
+    const text = 'circuit(load: 10 A, conductor: 12 AWG Cu)';
+    const { span } = errorOf(text);
+    assert.equal(text.slice(span.start, span.end), '12 AWG Cu');
   });
 
   const failures: readonly (readonly [fields: string, code: string, message: RegExp])[] = [

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { type CallRecord, createProgram, type Value } from '../../src/language';
+import { type CallRecord, createProgram, type Step, type Value } from '../../src/language';
 import { createLibrary } from '../../src/library';
 import type { Diagnostic } from '../../src/text';
 import { fromBase, parseUnit } from '../../src/units';
@@ -9,6 +9,8 @@ export interface Ran {
   readonly value: Value | undefined;
   readonly diagnostics: readonly Diagnostic[];
   readonly calls: readonly CallRecord[];
+  /** How the last statement's call came to its result. */
+  readonly steps: readonly Step[];
 }
 
 /** Runs a sheet through the real language and library; `value` is what its last statement gives. */
@@ -22,6 +24,7 @@ export function run(text: string, edition?: string): Ran {
     value: results.at(-1)?.value,
     diagnostics: program.diagnostics('cell'),
     calls: results.flatMap((result) => result.calls()),
+    steps: (results.at(-1)?.trace().steps ?? []).flatMap((step) => (step.kind === 'call' ? step.steps : [])),
   };
 }
 
@@ -45,6 +48,9 @@ export function inUnit(text: string, unit: string, edition?: string): number {
   assert.equal(value.type.dimension, wanted.type.dimension, `${text} in ${unit}`);
   return fromBase(value.base, wanted);
 }
+
+/** The steps of a sheet's last call. */
+export const stepsOf = (text: string): readonly Step[] => run(text).steps;
 
 /** The text of an object such as a conductor. */
 export function textOf(text: string, edition?: string): string {

@@ -3,6 +3,7 @@ import * as shared from '../parameters';
 import { deviceWords, motorConductorAmpacity, motorDevice, motorOverload } from '../rules/motor-circuit';
 import { motorCurrent } from '../rules/motor-current';
 import { notPhases } from '../rules/whole-number';
+import { amperes } from '../step-values';
 
 export const motor_circuit = defineFunction({
   name: 'motor_circuit',
@@ -63,6 +64,14 @@ export const motor_circuit = defineFunction({
     }
     const ampacity = motorConductorAmpacity(call, tableCurrent);
     const ocpd = motorDevice(call, { tableCurrent, phases, device });
+    if (typeof ocpd === 'number') {
+      call.choose({
+        symbol: { base: 'I', subscript: 'n' },
+        result: amperes(ocpd),
+        because: 'standard rating at or next above that percentage',
+        rule: '430.52(C)(1)',
+      });
+    }
     const overload =
       nameplate_current === undefined
         ? new Absent('the nameplate current is not given, and overloads go by it')

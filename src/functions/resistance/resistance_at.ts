@@ -1,5 +1,6 @@
 import { defineFormula, defineFunction, Failure } from '../../language';
 import * as shared from '../parameters';
+import { cellsOf } from '../rules/shown-cells';
 import { tablesOf } from '../settings';
 
 const scaled = defineFormula({
@@ -54,7 +55,7 @@ export const resistance_at = defineFunction({
       value: alpha,
       unit: '1/°C',
       source: coefficient.source,
-      row: coefficient.shown,
+      row: cellsOf(coefficient, 'material', 'reference, °C', 'α, 1/°C'),
       remark: `holds at ${referenceC} °C`,
     });
     return scaled(call, { R_from: resistance, alpha, T_to: to, T_from: from, T_ref: referenceC });

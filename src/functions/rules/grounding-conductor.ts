@@ -5,6 +5,10 @@ import { tablesOf } from '../settings';
 import { conductorValue } from '../step-values';
 import { plainConductor } from './conductor-choice';
 import { reaches } from './last-bits';
+import { cellsOf } from './shown-cells';
+
+/** How the table heads its column for a metal. */
+const headings = { Cu: 'copper', Al: 'aluminum or copper-clad aluminum' } as const;
 
 const upsizedArea = defineFormula({
   symbol: 'A_egc',
@@ -33,7 +37,12 @@ export function groundingConductor(
     );
   }
   if (call.watched) {
-    call.table({ symbol: 'EGC_table', value: size.text, source: found.source, row: found.shown });
+    call.table({
+      symbol: 'EGC_table',
+      value: size.text,
+      source: found.source,
+      row: cellsOf(found, 'overcurrent device not over, A', headings[material]),
+    });
   }
   let chosen = plainConductor(size, material);
   if (!reaches(1, areaRatio)) {

@@ -1,6 +1,7 @@
 import { type Call, Failure } from '../../language';
 import { figure } from '../number-text';
 import { tablesOf } from '../settings';
+import { cellsOf } from './shown-cells';
 
 /** One horsepower in watts, as motor ratings count it. */
 const wattsPerHorsepower = 746;
@@ -43,6 +44,12 @@ export function motorCurrent(
   if (voltage !== motor.voltage) {
     call.assume(`motor rated ${voltage} V taken for a ${figure(motor.voltage)} V system`);
   }
-  call.table({ symbol: 'I_FLC', value: found.row.amperes, unit: 'A', source: found.source, row: found.shown });
+  call.table({
+    symbol: 'I_FLC',
+    value: found.row.amperes,
+    unit: 'A',
+    source: found.source,
+    row: cellsOf(found, 'supply', 'rated voltage, V', 'rating as printed, hp', 'full-load current, A'),
+  });
   return found.row.amperes;
 }

@@ -2,6 +2,7 @@ import { type Call, defineFormula, Failure } from '../../language';
 import { type Conductor, conductorText } from '../conductor';
 import { tablesOf } from '../settings';
 import { resistanceReference } from './resistance-reference';
+import { cellsOf } from './shown-cells';
 
 const resistanceAtTemperature = defineFormula({
   symbol: 'r_T',
@@ -25,9 +26,6 @@ export function resistancePerLength(call: Call, conductor: Conductor, temperatur
     );
   }
   const { ohmPerKft, referenceC } = reference;
-  if (!conductor.strandingGiven && conductor.stranding === 'stranded' && hasSolid(call, conductor)) {
-    call.assume(`${conductor.size.text}: stranded taken, the higher resistance; solid or stranded not said`);
-  }
   call.table({
     symbol: `r_${referenceC}`,
     ...reference.printed,
@@ -52,13 +50,8 @@ export function resistancePerLength(call: Call, conductor: Conductor, temperatur
     value: alpha,
     unit: '1/°C',
     source: coefficient.source,
-    row: coefficient.shown,
+    row: cellsOf(coefficient, 'material', 'reference, °C', 'α, 1/°C'),
     remark: `holds at ${referenceC} °C`,
   });
   return resistanceAtTemperature(call, { r_ref: ohmPerKft, alpha, T: temperatureC, T_ref: referenceC });
 }
-
-/** True when the table that has the stranded conductor has a solid one too. */
-const hasSolid = (call: Call, conductor: Conductor): boolean =>
-  resistanceReference(tablesOf(call), { ...conductor, stranding: 'solid' })?.source.table ===
-  resistanceReference(tablesOf(call), conductor)?.source.table;
