@@ -20,7 +20,7 @@ export interface CircuitConductorQuestion {
   readonly demand: Demand;
   /** The device's rule, and the drop limit where the sheet sets one. */
   readonly allowed: (ampacity: AmpacityFact) => boolean;
-  readonly withinDrop: (ampacity: AmpacityFact) => boolean;
+  readonly withinDrop: ((ampacity: AmpacityFact) => boolean) | undefined;
 }
 
 export interface CircuitConductor {
@@ -39,12 +39,13 @@ export function circuitConductor(call: Call, question: CircuitConductorQuestion)
   const material = given?.material ?? question.material;
   const insulation = given?.insulation ?? question.insulation ?? usualInsulation;
   const search = { ...question, material, insulation };
-  const byAmpacity = sufficientConductors(call, { ...search, also: question.allowed }, 1);
-  const sufficient = sufficientConductors(
-    call,
-    { ...search, also: (ampacity) => question.allowed(ampacity) && question.withinDrop(ampacity) },
-    call.watched ? 3 : 1,
-  ).map((ampacity) => ampacity.conductor);
+  const count = call.watched ? 3 : 1;
+  const { allowed, withinDrop } = question;
+  const byAmpacity = sufficientConductors(call, { ...search, also: allowed }, count);
+  const within = withinDrop
+    ? sufficientConductors(call, { ...search, also: (ampacity) => allowed(ampacity) && withinDrop(ampacity) }, count)
+    : byAmpacity;
+  const sufficient = within.map((ampacity) => ampacity.conductor);
   const conductor = given ?? sufficient[0];
   if (!conductor) {
     return new Failure(

@@ -64,7 +64,7 @@ export const circuit = defineFunction({
   ],
   evaluate: (args, call) => {
     const tables = tablesOf(call);
-    const { phases, sets, voltage, mca, mocp } = args;
+    const { phases, sets, voltage, mca, mocp, drop_limit: dropLimit } = args;
     const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets');
     if (wrong) {
       return wrong;
@@ -121,8 +121,10 @@ export const circuit = defineFunction({
       rating: device.rating,
       demand,
       allowed: (ampacity) => rules.allows(silent, load, device.rating, ampacity, sets),
-      withinDrop: ({ conductor }) =>
-        args.drop_limit === undefined || (circuitDrop(silent, run, conductor)?.percent ?? 0) <= args.drop_limit,
+      withinDrop:
+        dropLimit === undefined
+          ? undefined
+          : ({ conductor }) => (circuitDrop(silent, run, conductor)?.percent ?? 0) <= dropLimit,
     });
     if (chosen instanceof Failure) {
       return chosen;
@@ -183,8 +185,8 @@ export const circuit = defineFunction({
             : {
                 volts: drop.volts,
                 percent: drop.percent,
-                limitPercent: args.drop_limit ?? advisedDropPercent,
-                limitGiven: args.drop_limit !== undefined,
+                limitPercent: dropLimit ?? advisedDropPercent,
+                limitGiven: dropLimit !== undefined,
               },
         edition: tables.edition,
       });
