@@ -111,7 +111,10 @@ function explainArithmetic(replay: Replay, frame: Frame, node: number): Culprit 
     return {
       node,
       code: 'division-by-zero',
-      message: `\`${textOf(tree, node)}\` divides by zero: \`${textOf(tree, right)}\` is 0.`,
+      message:
+        tree.kinds[right] === Node.Number
+          ? `\`${textOf(tree, node)}\` divides by zero.`
+          : `\`${textOf(tree, node)}\` divides by zero: \`${textOf(tree, right)}\` is 0.`,
     };
   }
   if (operator === Operator.Power && number(left) === 0 && number(right) < 0) {
