@@ -1,0 +1,58 @@
+import type { StatementResult, Step } from '../language';
+import { citation } from './citation';
+import { formulaBlocks, heading } from './formula';
+import { symbolText } from './letter-symbol';
+import { valueLatex } from './maths-latex';
+import type { Block } from './output';
+import { showValue } from './value';
+import { valueTable } from './value-table';
+import { verdictBlock } from './verdict';
+
+/** One step as blocks; `statement` is given for the last one, which bears the statement's name and remark. */
+export function stepBlocks(step: Step, statement?: StatementResult): Block[] {
+  switch (step.kind) {
+    case 'formula':
+      return formulaBlocks(step, statement);
+    case 'table': {
+      const equals = heading(step.symbol, statement);
+      return [
+        {
+          kind: 'lookup',
+          latex: equals.latex + valueLatex(step.result),
+          text: equals.text + showValue(step.result),
+          row: step.row,
+          source: citation(step.source),
+          fromMemory: step.source.basis === 'memory',
+        },
+      ];
+    }
+    case 'choice': {
+      const rule = step.rule ? ` (${step.rule})` : '';
+      const text = (step.symbol ? `${symbolText(step.symbol)} = ` : '') + showValue(step.result);
+      return [{ kind: 'choice', text, because: step.because + rule }];
+    }
+    case 'assumption':
+      return [{ kind: 'assumption', text: step.text }];
+    case 'comparison':
+      return [verdictBlock(step, statement)];
+    case 'call':
+      return [callBlock(step)];
+  }
+}
+
+/** What a function did: its call as it was made, what it took where nothing was written, and its steps. */
+function callBlock(step: Step & { kind: 'call' }): Block {
+  const given = step.arguments.filter((argument) => argument.given);
+  const taken = step.arguments.filter((argument) => !argument.given && argument.value.kind !== 'absent');
+  const list = given.map(({ name, value }) => `${name}: ${showValue(value)}`).join(', ');
+  const result = valueTable(step.result) || step.result.kind === 'absent' ? '' : ` = ${showValue(step.result)}`;
+  const defaults: Block[] =
+    taken.length === 0
+      ? []
+      : [{ kind: 'assumption', text: taken.map(({ name, value }) => `${name} ${showValue(value)}`).join(', ') }];
+  return {
+    kind: 'group',
+    title: `${step.function}(${list})${result}`,
+    blocks: [...defaults, ...step.steps.flatMap((inner) => stepBlocks(inner))],
+  };
+}

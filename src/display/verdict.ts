@@ -1,0 +1,37 @@
+import type { StatementResult, Step, Value, Verdict } from '../language';
+import { roundForCheck } from './comparison';
+import { sideOf } from './formula';
+import type { Block } from './output';
+import { showValue } from './value';
+
+/** A check with both sides, its verdict and what it has to spare. */
+export function verdictBlock(step: Step & { kind: 'comparison' }, statement: StatementResult | undefined): Block {
+  const outcome = step.result.kind === 'boolean' ? step.result : undefined;
+  const verdict = outcome?.value === true ? 'yes' : outcome?.value === 'cannot tell' ? 'cannot tell' : 'no';
+  const shown = sideOf(roundForCheck(step.substituted ?? step.formula, verdict));
+  const formula = sideOf(step.formula);
+  const margin = marginText(step.margin, verdict);
+  return {
+    kind: 'verdict',
+    verdict,
+    label: statement?.label ?? formula.text,
+    text: shown.text,
+    latex: shown.latex,
+    ...(margin !== undefined && { margin }),
+    ...(outcome?.doubt && {
+      advice: `most of the doubt comes from ${outcome.doubt.dominant}; ${outcome.doubt.advice}`,
+    }),
+  };
+}
+
+function marginText(margin: Value | undefined, verdict: Verdict): string | undefined {
+  if (margin?.kind !== 'quantity') {
+    return undefined;
+  }
+  if (verdict === 'cannot tell') {
+    return `margin ${showValue(margin)}`;
+  }
+  const { uncertainty: _, ...certain } = margin;
+  const size = showValue({ ...certain, base: Math.abs(certain.base) });
+  return margin.base === 0 ? 'nothing to spare' : margin.base > 0 ? `${size} to spare` : `missed by ${size}`;
+}
