@@ -20,7 +20,7 @@ export function checkSheetCall(
 ): Type {
   const types = items.map(({ expression }) => check(c, expression));
   const { definition } = name;
-  if (!definition || definition.checkDiagnostics.length > 0) {
+  if (!definition || definition.isCyclic || definition.checkDiagnostics.length > 0) {
     return unknownType; // Reported where it is defined.
   }
   const { tree } = definition.cell;

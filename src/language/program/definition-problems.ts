@@ -15,6 +15,10 @@ const related = (from: Statement, statement: Statement, message: string, name?: 
   message,
 });
 
+/** In an order that does not hang on the history of edits. */
+const inOrder = (statements: Iterable<Statement>): Statement[] =>
+  [...statements].sort((a, b) => (a.cell.id < b.cell.id ? -1 : a.cell.id > b.cell.id ? 1 : a.index - b.index));
+
 /** One report for each name that other statements define, too. */
 export function duplicates(statement: Statement): Diagnostic[] {
   return statement.defines
@@ -24,7 +28,7 @@ export function duplicates(statement: Statement): Diagnostic[] {
       severity: 'error',
       span: placeOf(statement, name),
       message: `\`${name.text}\` is defined more than once, so it is not clear which one counts. Rename or remove all but one.`,
-      related: [...new Set(name.definitions)]
+      related: inOrder(new Set(name.definitions))
         .filter((other) => other !== statement)
         .map((other) => related(statement, other, `\`${name.text}\` is defined here, too.`, name)),
     }));
@@ -33,7 +37,7 @@ export function duplicates(statement: Statement): Diagnostic[] {
 /** The report that a statement needs its own result, with the way round. */
 export function circular(statement: Statement, circle: readonly Statement[]): Diagnostic {
   const own = statement.defines.map((name) => `\`${name.text}\``).join(', ');
-  const others = circle.filter((member) => member !== statement);
+  const others = inOrder(circle).filter((member) => member !== statement);
   const through = others.flatMap((member) => member.defines.map((name) => `\`${name.text}\``)).sort();
   return {
     code: 'cycle',

@@ -23,27 +23,21 @@ export function orderByDependency(statements: ReadonlySet<Statement>): Dependenc
       waiting.set(statement, count);
     }
   }
-  settle(ordered, waiting, 0);
+  settle(ordered, waiting);
   const circles: (readonly Statement[])[] = [];
-  while (waiting.size > 0) {
-    // What is left hangs on a circle. Settling its members lets what comes after them be ordered.
-    const found = circlesAmong(waiting);
-    circles.push(...found);
-    const from = ordered.length;
-    for (const circle of found) {
-      for (const member of circle) {
-        waiting.delete(member);
-        ordered.push(member);
-      }
+  for (const component of componentsOf(waiting)) {
+    ordered.push(...component);
+    const [first] = component;
+    if (component.length > 1 || needsAmong(waiting, first).includes(first)) {
+      circles.push(component);
     }
-    settle(ordered, waiting, from);
   }
   return { ordered, circles };
 }
 
-/** Moves over every statement whose last need is met, beginning with what those from `from` on meet. */
-function settle(ordered: Statement[], waiting: Map<Statement, number>, from: number): void {
-  for (let i = from; i < ordered.length; i++) {
+/** Moves over every statement whose last need is met. What is left hangs on a circle. */
+function settle(ordered: Statement[], waiting: Map<Statement, number>): void {
+  for (let i = 0; i < ordered.length; i++) {
     for (const name of ordered[i].defines) {
       for (const user of name.users) {
         const count = waiting.get(user);
@@ -58,54 +52,56 @@ function settle(ordered: Statement[], waiting: Map<Statement, number>, from: num
   }
 }
 
-/** Circles found by walking from what a statement needs to what that needs, until one comes up again. */
-function circlesAmong(waiting: ReadonlyMap<Statement, number>): Statement[][] {
+const needsAmong = (waiting: ReadonlyMap<Statement, number>, statement: Statement): Statement[] =>
+  [...statement.uses].flatMap((name) => name.definitions.filter((definition) => waiting.has(definition)));
+
+/**
+ * Strongly connected components after Tarjan, each behind those that it needs, with a stack of our own in place of
+ * recursion.
+ */
+function componentsOf(waiting: ReadonlyMap<Statement, number>): Statement[][] {
   const index = new Map<Statement, number>();
   const lowest = new Map<Statement, number>();
   const open: Statement[] = [];
   const isOpen = new Set<Statement>();
-  const circles: Statement[][] = [];
-  const needsOf = (statement: Statement) =>
-    [...statement.uses].flatMap((name) => name.definitions.filter((definition) => waiting.has(definition)));
+  const components: Statement[][] = [];
+  const path: { readonly statement: Statement; readonly needs: readonly Statement[]; next: number }[] = [];
+  const enter = (statement: Statement) => {
+    lowest.set(statement, index.size);
+    index.set(statement, index.size);
+    open.push(statement);
+    isOpen.add(statement);
+    path.push({ statement, needs: needsAmong(waiting, statement), next: 0 });
+  };
+  const lower = (statement: Statement, to: number) => lowest.set(statement, Math.min(lowest.get(statement)!, to));
   for (const root of waiting.keys()) {
-    if (index.has(root)) {
-      continue;
+    if (!index.has(root)) {
+      enter(root);
     }
-    // Strongly connected components after Tarjan, with a stack of our own.
-    const path = [{ statement: root, needs: needsOf(root), next: 0 }];
-    while (path.length > 0) {
-      const step = path.at(-1)!;
+    for (let step = path.at(-1); step; step = path.at(-1)) {
       const { statement } = step;
-      if (step.next === 0 && !index.has(statement)) {
-        lowest.set(statement, index.size);
-        index.set(statement, index.size);
-        open.push(statement);
-        isOpen.add(statement);
-      }
       const need = step.needs[step.next++];
       if (need !== undefined) {
         if (!index.has(need)) {
-          path.push({ statement: need, needs: needsOf(need), next: 0 });
+          enter(need);
         } else if (isOpen.has(need)) {
-          lowest.set(statement, Math.min(lowest.get(statement)!, index.get(need)!));
+          lower(statement, index.get(need)!);
         }
         continue;
       }
       path.pop();
       const above = path.at(-1)?.statement;
       if (above) {
-        lowest.set(above, Math.min(lowest.get(above)!, lowest.get(statement)!));
+        lower(above, lowest.get(statement)!);
       }
       if (lowest.get(statement) === index.get(statement)) {
-        const component = open.splice(open.indexOf(statement));
+        const component = open.splice(open.lastIndexOf(statement));
         for (const member of component) {
           isOpen.delete(member);
         }
-        if (component.length > 1 || needsOf(statement).includes(statement)) {
-          circles.push(component);
-        }
+        components.push(component);
       }
     }
   }
-  return circles;
+  return components;
 }

@@ -28,19 +28,18 @@ export class Settler {
   settle(touched: ReadonlySet<Statement>): Statement[] {
     const { ordered, circles } = orderByDependency(withDependants(touched));
     const circleOf = new Map(circles.flatMap((circle) => circle.map((member) => [member, circle] as const)));
+    forgetTypes(circleOf.keys());
     const retyped = new Set<Name>();
     const revalued = new Set<Name>();
     const changed: Statement[] = [];
     for (const statement of ordered) {
-      const mustCheck = touched.has(statement) || uses(statement, retyped) || circleOf.has(statement);
+      const mustCheck = touched.has(statement) || uses(statement, retyped) || statement.isCyclic; // Now or before.
       if (!mustCheck && !uses(statement, revalued)) {
         continue;
       }
       const oldType = statement.type;
-      const wasCyclic = statement.isCyclic;
-      const circle = circleOf.get(statement);
-      if (mustCheck || wasCyclic) {
-        this.check(statement, circle);
+      if (mustCheck) {
+        this.check(statement, circleOf.get(statement));
       }
       this.run(statement);
       changed.push(statement);
@@ -114,6 +113,16 @@ export class Settler {
       statement.runDiagnostics = [problem];
     }
     return !problem;
+  }
+}
+
+/** Members of a circle are checked as if nothing were known of each other, so that it does not matter which comes first. */
+function forgetTypes(members: Iterable<Statement>): void {
+  for (const member of members) {
+    member.isCyclic = true;
+    for (const name of member.defines) {
+      name.type = unknownType;
+    }
   }
 }
 
