@@ -1,17 +1,25 @@
 import type { CircuitFact, CircuitKind } from '../functions';
 import { exceeds } from './circuit-facts';
 
+interface Allowance {
+  readonly rule: string;
+  /** Of the conductor's ampacity. */
+  readonly times?: number;
+  /** Of the load's own current, where the rule goes by it. */
+  readonly timesLoad?: number;
+}
+
 /**
  * How many times the conductor's ampacity an overcurrent device may be rated by the rule of its kind of load. A kind
  * without a row keeps to the general rule; `times` is absent where the rule sets no such bound.
  */
-const allowances: { readonly [K in CircuitKind]?: { readonly rule: string; readonly times?: number } } = {
+const allowances: { readonly [K in CircuitKind]?: Allowance } = {
   // At most 400 % of the full-load current where the motor would not start, on a conductor of at least 125 % of it.
-  motor: { rule: '430.52', times: 4 / 1.25 },
+  motor: { rule: '430.52', times: 4 / 1.25, timesLoad: 4 },
   // At most 225 % of the rated-load current, on a conductor of at least 125 % of it; a nameplate limit comes first.
   hvac: { rule: '440.22', times: 2.25 / 1.25 },
-  // 300 % of the conductor's ampacity for resistance welders, 200 % for arc welders.
-  welder: { rule: '630.12 and 630.32', times: 3 },
+  // 300 % of the conductor's ampacity for resistance welders; 200 % of that or of the load for arc welders.
+  welder: { rule: '630.12, 630.32', times: 3, timesLoad: 2 },
   // A tap of at most 10 ft carries at least a tenth of the device ahead of it.
   tap: { rule: '240.21(B)', times: 10 },
   // The conductor carries at least 83 % of the rating.
@@ -46,8 +54,11 @@ export function deviceAllowance(fact: CircuitFact): DeviceAllowance {
   if (fact.kind === 'hvac' && fact.mocp !== undefined) {
     return { rule: own.rule, largest: undefined };
   }
-  const largest = own.times === undefined ? undefined : Math.max(own.times * fact.totalAmpacity, fact.largestOcpd);
-  return { rule: own.rule, largest };
+  const byAmpacity = own.times && own.times * fact.totalAmpacity;
+  const byLoad = own.timesLoad && own.timesLoad * fact.designCurrent;
+  // A motor's rule goes by the load alone, a welder's by the conductor as well.
+  const largest = fact.kind === 'motor' ? byLoad : byAmpacity && Math.max(byAmpacity, byLoad ?? 0);
+  return { rule: own.rule, largest: largest && Math.max(largest, fact.largestOcpd) };
 }
 
 /** Kinds that would allow a device this far above the ampacity, for the question to the author. */

@@ -1,9 +1,12 @@
-import type { CircuitFact } from '../functions';
+import type { CircuitFact, CircuitKind } from '../functions';
 import type { CallRecord } from '../language';
 import { Node, spanOf } from '../language';
 import type { Fix } from '../text';
+import { dimensionOf } from '../units';
 import { argumentInsertion, argumentNode, ungrouped } from './argument-places';
+import { exceeds } from './circuit-facts';
 import type { LintedStatement } from './contract';
+import { deviceAllowance } from './device-allowances';
 
 /** Replaces the rating of the overcurrent device where it is written as a plain quantity. */
 export function ratingFix(statement: LintedStatement, call: CallRecord, rating: number): Fix[] {
@@ -15,9 +18,23 @@ export function ratingFix(statement: LintedStatement, call: CallRecord, rating: 
   return [{ title: `Use ${rating} A`, edits: [edit], safe: false }];
 }
 
-/** A circuit with a nameplate's minimum ampacity is most likely an air conditioner's: offers to say so. */
-export const nameplateKindFix = (statement: LintedStatement, call: CallRecord, fact: CircuitFact): Fix[] =>
-  fact.mca === undefined ? [] : statementFix(statement, call, 'kind', 'hvac', 'State `kind: hvac`');
+/**
+ * Offers to state the kinds that explain the device and that can be worked out from what the sheet holds: an air
+ * conditioner needs its nameplate's minimum ampacity, a motor its current.
+ */
+export function kindFixes(statement: LintedStatement, call: CallRecord, fact: CircuitFact): Fix[] {
+  const load = call.arguments.get('load')?.value;
+  const isCurrent = load?.kind === 'quantity' && load.type.dimension === currentDimension;
+  const kinds: CircuitKind[] = [
+    ...(isCurrent && !exceeds(fact.ocpd, deviceAllowance({ ...fact, kind: 'motor' }).largest ?? 0)
+      ? ['motor' as const]
+      : []),
+    ...(fact.mca === undefined ? [] : ['hvac' as const]),
+  ];
+  return kinds.flatMap((kind) => statementFix(statement, call, 'kind', kind, `State \`kind: ${kind}\``));
+}
+
+const currentDimension = dimensionOf({ current: 1 });
 
 /** Adds an argument that the sheet left out; never safe, because it states a fact about the installation. */
 export function statementFix(

@@ -10,7 +10,7 @@ import {
   kindsThatAllow,
   largestGeneralDevice,
 } from '../device-allowances';
-import { nameplateKindFix, ratingFix } from '../device-fixes';
+import { kindFixes, ratingFix } from '../device-fixes';
 
 /** An overcurrent device above what its conductor may carry, with no rule that allows it. */
 export const ocpdOverAmpacity = defineLint({
@@ -58,7 +58,7 @@ export const ocpdOverAmpacity = defineLint({
           span,
           severity: 'hint',
           message: question(fact, kinds),
-          fixes: [...nameplateKindFix(statement, call, fact), ...remedies],
+          fixes: [...kindFixes(statement, call, fact), ...remedies],
         });
         continue;
       }

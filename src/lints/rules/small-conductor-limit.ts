@@ -4,7 +4,7 @@ import { circuitsIn, exceeds } from '../circuit-facts';
 import { sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
 import { breaksSmallConductorRule, isOverAmpacity } from '../device-allowances';
-import { nameplateKindFix, ratingFix } from '../device-fixes';
+import { kindFixes, ratingFix } from '../device-fixes';
 
 /** A device above the fixed limit for 14, 12 and 10 AWG. */
 export const smallConductorLimit = defineLint({
@@ -46,7 +46,7 @@ export const smallConductorLimit = defineLint({
         severity: asked ? 'hint' : undefined,
         message: messageFor(fact, limit),
         fixes: [
-          ...(asked ? nameplateKindFix(statement, call, fact) : []),
+          ...(asked ? kindFixes(statement, call, fact) : []),
           ...(exceeds(fact.smallestOcpd, limit) ? [] : ratingFix(statement, call, limit)),
           ...sizeFixes(statement, call, 'conductor', fact.conductor, fact.sufficient),
         ],

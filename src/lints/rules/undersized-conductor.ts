@@ -1,4 +1,4 @@
-import { type CircuitFact, figure } from '../../functions';
+import { type CircuitFact, type CircuitKind, figure } from '../../functions';
 import { argumentSpan } from '../argument-places';
 import { carryingText, chainText, circuitsIn, exceeds } from '../circuit-facts';
 import { sizeAdvice, sizeFixes } from '../conductor-fixes';
@@ -13,7 +13,10 @@ export const undersizedConductor = defineLint({
     'A conductor that carries more than its ampacity runs hotter than its insulation and terminals are rated for. What it ' +
     'must carry is the load, with 25 % added where the load is continuous. That an overcurrent device may be rounded up ' +
     'to the next standard size protects the conductor; it does not let the conductor carry more.',
-  sources: ['NEC 210.19, 215.2, 310.16, 110.14(C)', 'NEC 240.4(B): the round-up is for the device alone'],
+  sources: [
+    'NEC 210.19, 215.2, 310.16, 110.14(C); by kind 310.12, 430.22, 440.32, 630.11, 695.6',
+    'NEC 240.4(B): the round-up is for the device alone',
+  ],
   severity: 'error',
   silent: [
     'The required current is at or below the ampacity, whatever the device is rated.',
@@ -43,10 +46,19 @@ export const undersizedConductor = defineLint({
   },
 });
 
+/** Where a kind of load has its own rule for what the conductor must carry. */
+const sections: { readonly [K in CircuitKind]?: string } = {
+  motor: '430.22',
+  hvac: '440.32',
+  welder: '630.11',
+  fire_pump: '695.6',
+  dwelling_service: '310.12',
+};
+
 function messageFor(fact: CircuitFact): string {
   const leansOnRoundUp = exceeds(fact.ocpd, fact.totalAmpacity) && !exceeds(fact.ocpd, largestGeneralDevice(fact));
   return [
-    `${requirementText(fact)} (${fact.edition}: 210.19, 215.2) of ${carryingText(fact)}.`,
+    `${requirementText(fact)} (${fact.edition}: ${(fact.kind && sections[fact.kind]) ?? '210.19, 215.2'}) of ${carryingText(fact)}.`,
     ...(leansOnRoundUp
       ? [`That ${figure(fact.ocpd)} A is the next standard device size does not let the conductor carry more.`]
       : []),

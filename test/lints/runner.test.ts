@@ -1,0 +1,117 @@
+import assert from 'node:assert/strict';
+import { createProgram } from '../../src/language';
+import { allowancesOf, cautionsFor, lint, lintPage, rules } from '../../src/lints';
+import { findingsIn, library, programOf } from './lint-text';
+
+const shed =
+  'shed = circuit(load: 12 A, kind: general, continuous: no, voltage: 120 V, length: 160 ft, conductor: 12 AWG Cu THHN)\n';
+const codes = (findings: readonly { code: string }[]): string[] => findings.map(({ code }) => code);
+
+describe('the lint runner', () => {
+  it('finds what a name in another cell stands for', () => {
+    const left = 'left = reading / rate in ft\n';
+    assert.deepEqual(codes(findingsIn([left, 'reading = 0.48 Ω\n', 'rate = 1.98 Ω/kft\n'])), ['table-temperature']);
+    assert.deepEqual(codes(findingsIn([left, 'reading = 4.8 V / 10 A\n', 'rate = 1.98 Ω/kft\n'])), []);
+  });
+
+  it('gives a lint another severity, or switches it off', () => {
+    assert.equal(findingsIn([shed], { severities: { 'voltage-drop': 'warning' } })[0].severity, 'warning');
+    assert.deepEqual(findingsIn([shed], { severities: { 'voltage-drop': 'off' } }), []);
+  });
+
+  it('does not call an allowance idle because its lint is switched off', () => {
+    const allowed = `allow voltage-drop "lamps do not mind"\n${shed}`;
+    assert.deepEqual(findingsIn([allowed], { severities: { 'voltage-drop': 'off' } }), []);
+  });
+
+  it('silences only the statement behind the allowance', () => {
+    const second = shed.replace('shed', 'barn');
+    const findings = findingsIn([`allow voltage-drop "lamps do not mind"\n${shed}${second}`]);
+    assert.deepEqual(codes(findings), ['voltage-drop']);
+    assert.ok(findings[0].span.start > shed.length);
+  });
+
+  it('says nothing about a statement that has no result', () => {
+    assert.deepEqual(findingsIn(['shed = circuit(load: missing, conductor: 12 AWG Cu THHN)\n']), []);
+  });
+
+  it('after an edit finds what a new program finds', () => {
+    const program = createProgram(library);
+    const texts = ['left = reading / rate in ft\n', 'reading = 0.48 Ω // four-wire\n', 'rate = 1.98 Ω/kft\n', shed];
+    const steps = [
+      texts,
+      [texts[0], 'reading = 4.8 V / 10 A\n', texts[2], shed],
+      [texts[0], texts[1], 'rate = 1.588 Ω/kft\n', shed],
+      [texts[0], texts[1], texts[2], `\n${shed}`],
+      ['unmarked = heater(resistance: reading, voltage: 24 V)\n', texts[1], texts[2], shed],
+      ['unmarked = heater(resistance: reading, voltage: 24 V)\n', 'reading = 0.48 Ω\n', texts[2], shed],
+    ];
+    for (const step of steps) {
+      const cells = step.map((text, i) => ({ id: String(i), text }));
+      program.update(cells);
+      const ids = cells.map(({ id }) => id);
+      assert.deepEqual(lint(program, ids), lint(programOf(...step), ids));
+    }
+  });
+
+  it('looks again only at statements that ran again', () => {
+    const program = programOf(shed, 'a = 1\n');
+    const first = lint(program, ['0', '1']).get('0');
+    program.update([
+      { id: '0', text: shed },
+      { id: '1', text: 'a = 2\n' },
+    ]);
+    assert.equal(lint(program, ['0', '1']).get('0')?.[0], first?.[0]);
+  });
+});
+
+describe('allowances', () => {
+  it('are told with their reasons, for the page that prints them', () => {
+    const program = programOf(
+      `allow voltage-drop "lamps do not mind"\nallow continuous-load "an hour at most"\n${shed}`,
+    );
+    assert.deepEqual(
+      allowancesOf(program, ['0']).map(({ lint: id, reason, index, target }) => [id, reason, index, target]),
+      [
+        ['voltage-drop', 'lamps do not mind', 0, 2],
+        ['continuous-load', 'an hour at most', 1, 2],
+      ],
+    );
+  });
+});
+
+describe('cautions', () => {
+  const ids = (...texts: readonly string[]) =>
+    cautionsFor(
+      programOf(...texts),
+      texts.map((_, i) => String(i)),
+    ).map(({ id }) => id);
+
+  it('ohm readings ask for a dead circuit', () => {
+    assert.deepEqual(ids('element = 13.2 Ω\n'), ['ohms-on-dead-circuit', 'readings-are-limited']);
+    assert.deepEqual(ids('rate = 1.98 Ω/kft\n'), []);
+  });
+
+  it('sizing names the edition and who decides, once a sheet', () => {
+    const texts = [shed, shed.replace('shed', 'barn')];
+    assert.deepEqual(ids(...texts), ['aid-only']);
+    assert.match(cautionsFor(programOf(...texts), ['0', '1'])[0].text, /NEC 2023/);
+  });
+
+  it('plain arithmetic has none', () => {
+    assert.deepEqual(ids('a = 120 V * 3 A\n'), []);
+  });
+});
+
+describe('lint pages', () => {
+  it('show every example and how to accept a finding', () => {
+    for (const rule of rules) {
+      const page = lintPage(rule);
+      assert.ok(page.startsWith(`# ${rule.id}\n`));
+      for (const text of [...rule.examples.bad, ...rule.examples.good, ...rule.silent, ...rule.sources]) {
+        assert.ok(page.includes(text.trimEnd()), `${rule.id}: ${text}`);
+      }
+      assert.ok(page.includes(`allow ${rule.id} "`));
+    }
+  });
+});
