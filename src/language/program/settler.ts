@@ -33,7 +33,8 @@ export class Settler {
     const revalued = new Set<Name>();
     const changed: Statement[] = [];
     for (const statement of ordered) {
-      const mustCheck = touched.has(statement) || uses(statement, retyped) || statement.isCyclic; // Now or before.
+      const isOrWasCyclic = statement.isCyclic;
+      const mustCheck = touched.has(statement) || uses(statement, retyped) || isOrWasCyclic;
       if (!mustCheck && !uses(statement, revalued)) {
         continue;
       }
@@ -46,7 +47,7 @@ export class Settler {
       const isFunction = statement.cell.tree.kinds[statement.node] === Node.FunctionDefinition;
       for (const name of statement.defines) {
         revalued.add(name);
-        if (isFunction || statement.type !== oldType || touched.has(statement)) {
+        if (isFunction || statement.type !== oldType || touched.has(statement) || isOrWasCyclic) {
           retyped.add(name);
         }
       }
@@ -120,6 +121,7 @@ export class Settler {
 function forgetTypes(members: Iterable<Statement>): void {
   for (const member of members) {
     member.isCyclic = true;
+    member.succeeded = false;
     for (const name of member.defines) {
       name.type = unknownType;
     }
