@@ -1,4 +1,4 @@
-import type { LetterSymbol, Maths, StatementResult, Step, Value } from '../language';
+import type { FormulaStep, LetterSymbol, Maths, StatementResult } from '../language';
 import { symbolText } from './letter-symbol';
 import { mathsLatex, nameLatex, symbolLatex, valueLatex } from './maths-latex';
 import { mathsText } from './maths-text';
@@ -12,6 +12,14 @@ export interface Side {
   readonly latex: string;
 }
 
+/** Where a step stands. */
+export interface Place {
+  /** Given for a statement's last step, which bears its name and remark. */
+  readonly statement?: StatementResult;
+  /** Functions whose calls were shown before. */
+  readonly told: ReadonlySet<string>;
+}
+
 /** What the result is called, with its equals sign. */
 export function heading(symbol: LetterSymbol | undefined, statement: StatementResult | undefined): Side {
   if (symbol) {
@@ -22,34 +30,44 @@ export function heading(symbol: LetterSymbol | undefined, statement: StatementRe
 }
 
 /** `I = U / R = 207.6 V / 11.9 Ω = 17.45 A`; a side that says nothing new is left out. */
-export function formulaBlocks(step: Step & { kind: 'formula' }, statement: StatementResult | undefined): Block[] {
+export function formulaBlocks(step: FormulaStep, { statement, told }: Place): Block[] {
   const start = heading(step.symbol, statement);
   const result: Side = { text: showValue(step.result), latex: valueLatex(step.result) };
   const formula = sideOf(step.formula);
-  const sides = [formula];
-  if (step.substituted) {
-    sides.push(sideOf(step.substituted));
-  }
   const table = valueTable(step.result);
-  if (isWritten(step.formula) && !table) {
-    // A given number stands as its author wrote it; with a meter's limits, as it is known.
-    sides.splice(0, 1, isUncertain(step.result) ? result : formula);
-  } else if (!table) {
+  const sides: Side[] = [];
+  if (!isToldBy(step.formula, told) && !isKnownBetter(step)) {
+    sides.push(formula);
+    if (step.substituted) {
+      sides.push(sideOf(step.substituted));
+    }
+  }
+  if (!table && !(isAsWritten(step) && sides.length > 0)) {
     sides.push(result);
   }
-  const told = sides.filter((side, i) => i === 0 || side.text !== sides[i - 1].text);
+  const shown = sides.filter((side, i) => i === 0 || side.text !== sides[i - 1].text);
   const remark = step.remark ?? statement?.remark;
   const line: Block = {
     kind: 'maths',
-    text: start.text + told.map((side) => side.text).join(' = '),
-    latex: start.latex + told.map((side) => side.latex).join(' = '),
+    text: start.text + shown.map((side) => side.text).join(' = '),
+    latex: start.latex + shown.map((side) => side.latex).join(' = '),
     ...(remark !== undefined && { remark }),
   };
-  return table ? [line, table] : [line];
+  return table ? (shown.length > 0 ? [line, table] : [table]) : [line];
 }
 
 export const sideOf = (maths: Maths): Side => ({ text: mathsText(maths), latex: mathsLatex(maths) });
 
-const isWritten = (maths: Maths): boolean => maths.kind === 'literal' || maths.kind === 'plus-minus';
+/** A call that stands alone was shown with its arguments and steps just before. */
+const isToldBy = (formula: Maths, told: ReadonlySet<string>): boolean =>
+  formula.kind === 'call' && told.has(formula.name);
 
-const isUncertain = (value: Value): boolean => value.kind === 'quantity' && value.uncertainty !== undefined;
+/** A given number stands as its author wrote it, unless it was converted. */
+const isAsWritten = ({ formula, result }: FormulaStep): boolean =>
+  formula.kind === 'literal' && result.kind === 'quantity' && result.unit.symbol === (formula.unit ?? '');
+
+/** A reading with limits says more than the bare number. */
+const isKnownBetter = ({ formula, result }: FormulaStep): boolean =>
+  (formula.kind === 'literal' || formula.kind === 'plus-minus') &&
+  result.kind === 'quantity' &&
+  result.uncertainty !== undefined;

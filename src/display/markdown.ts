@@ -32,9 +32,9 @@ function blockMarkdown(block: Block): string {
   }
 }
 
-function verdictMarkdown({ verdict, label, latex, margin, advice }: Block & { kind: 'verdict' }): string {
+function verdictMarkdown({ verdict, label, text, latex, margin, advice }: Block & { kind: 'verdict' }): string {
   const notes = [margin, advice].filter((note) => note !== undefined).map((note) => ` — ${escapeMarkdown(note)}`);
-  return `**${verdictWords[verdict]}** — ${escapeMarkdown(label)}: $${latex}$${notes.join('')}`;
+  return `**${verdictWords[verdict]}** — ${label === text ? '' : `${escapeMarkdown(label)}: `}$${latex}$${notes.join('')}`;
 }
 
 const tableMarkdown = ({ head, rows }: Block & { kind: 'table' }): string =>

@@ -10,13 +10,13 @@ import { showValue } from './value';
 const operators: Readonly<Record<string, string>> = {
   '+': '+',
   '-': '-',
-  '*': '\\times ',
+  '*': '\\times',
   '==': '=',
-  '!=': '\\ne ',
-  '<': '\\lt ',
-  '<=': '\\le ',
-  '>': '\\gt ',
-  '>=': '\\ge ',
+  '!=': '\\ne',
+  '<': '\\lt',
+  '<=': '\\le',
+  '>': '\\gt',
+  '>=': '\\ge',
   and: '\\;\\text{and}\\;',
   or: '\\;\\text{or}\\;',
 };
@@ -33,7 +33,7 @@ export function mathsLatex(maths: Maths): string {
     case 'name':
       return nameLatex(maths.name);
     case 'text':
-      return textLatex(`“${maths.text}”`);
+      return textLatex(maths.text);
     case 'binary':
       return binaryLatex(maths);
     case 'unary':

@@ -19,7 +19,7 @@ export function mathsText(maths: Maths): string {
     case 'name':
       return maths.name;
     case 'text':
-      return `"${oneLine(maths.text)}"`;
+      return oneLine(maths.text);
     case 'binary':
       return binaryText(maths);
     case 'unary':

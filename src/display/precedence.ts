@@ -31,7 +31,7 @@ const ofOperator = {
   '^': Precedence.Power,
 } as const;
 
-/** A number with its unit counts as a product: it stands free in sums and quotients, in brackets under a power. */
+/** A number with its unit stands free in sums, products and quotients, and in brackets under a power. */
 export function precedenceOf(maths: Maths): Precedence {
   switch (maths.kind) {
     case 'binary':
@@ -43,7 +43,7 @@ export function precedenceOf(maths: Maths): Precedence {
     case 'plus-minus':
       return Precedence.PlusMinus;
     case 'literal':
-      return maths.number.startsWith('-') ? Precedence.Sign : maths.unit ? Precedence.Power : Precedence.Atom;
+      return maths.number.startsWith('-') ? Precedence.Sign : besideUnit(maths.unit ?? '');
     case 'value':
       return precedenceOfValue(maths);
     default:
@@ -55,8 +55,12 @@ function precedenceOfValue({ value }: Maths & { kind: 'value' }): Precedence {
   if (value.kind !== 'quantity') {
     return Precedence.Atom;
   }
-  return value.base < 0 ? Precedence.Sign : value.unit.symbol === '' ? Precedence.Atom : Precedence.Power;
+  return value.base < 0 ? Precedence.Sign : besideUnit(value.unit.symbol);
 }
+
+/** `0.00323 1/°C` would be misread in a product, so it gets brackets there. */
+const besideUnit = (symbol: string): Precedence =>
+  symbol === '' ? Precedence.Atom : symbol.startsWith('1/') ? Precedence.Sum : Precedence.Power;
 
 /** The least precedence that each side of an operator takes without brackets. */
 export function sidesOf(operator: (Maths & { kind: 'binary' })['operator']): readonly [Precedence, Precedence] {

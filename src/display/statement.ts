@@ -1,7 +1,7 @@
 import type { StatementResult, Step, Value } from '../language';
 import { nameLatex, valueLatex } from './maths-latex';
 import type { Block } from './output';
-import { stepBlocks } from './step';
+import { stepsBlocks } from './step';
 import { showValue } from './value';
 import { valueTable } from './value-table';
 
@@ -9,7 +9,8 @@ import { valueTable } from './value-table';
 export function blocksOf(result: StatementResult): Block[] {
   if (result.missing?.length) {
     const names = result.missing.join(' and ');
-    return [{ kind: 'missing', ...named(result), text: `needs ${names}, which has no value because of an error` }];
+    const have = result.missing.length > 1 ? 'have' : 'has';
+    return [{ kind: 'missing', ...named(result), text: `needs ${names}, which ${have} no value because of an error` }];
   }
   if (result.value === undefined && result.verdict === undefined) {
     return result.kind === 'other'
@@ -17,7 +18,7 @@ export function blocksOf(result: StatementResult): Block[] {
       : [{ kind: 'missing', ...named(result), text: 'has no value; the problem is reported at its line' }];
   }
   const { steps } = result.trace();
-  const blocks = steps.flatMap((step, i) => stepBlocks(step, i === steps.length - 1 ? result : undefined));
+  const blocks = stepsBlocks(steps, result);
   const last = steps.at(-1);
   if (result.value && (result.kind === 'definition' || result.kind === 'show') && !endsInResult(last)) {
     blocks.push(resultBlock(result, result.value));

@@ -1,6 +1,6 @@
 import type { StatementResult, Step } from '../language';
 import { citation } from './citation';
-import { formulaBlocks, heading } from './formula';
+import { formulaBlocks, heading, type Place } from './formula';
 import { symbolText } from './letter-symbol';
 import { valueLatex } from './maths-latex';
 import type { Block } from './output';
@@ -8,11 +8,19 @@ import { showValue } from './value';
 import { valueTable } from './value-table';
 import { verdictBlock } from './verdict';
 
-/** One step as blocks; `statement` is given for the last one, which bears the statement's name and remark. */
-export function stepBlocks(step: Step, statement?: StatementResult): Block[] {
+/** Steps as blocks, in order; `statement` is the one that they are all of, absent inside a call. */
+export function stepsBlocks(steps: readonly Step[], statement?: StatementResult): Block[] {
+  const told = new Set(steps.flatMap((step) => (step.kind === 'call' ? [step.function] : [])));
+  return steps.flatMap((step, i) =>
+    stepBlocks(step, { told, ...(statement && i === steps.length - 1 && { statement }) }),
+  );
+}
+
+function stepBlocks(step: Step, place: Place): Block[] {
+  const { statement } = place;
   switch (step.kind) {
     case 'formula':
-      return formulaBlocks(step, statement);
+      return formulaBlocks(step, place);
     case 'table': {
       const equals = heading(step.symbol, statement);
       return [
@@ -53,6 +61,6 @@ function callBlock(step: Step & { kind: 'call' }): Block {
   return {
     kind: 'group',
     title: `${step.function}(${list})${result}`,
-    blocks: [...defaults, ...step.steps.flatMap((inner) => stepBlocks(inner))],
+    blocks: [...defaults, ...stepsBlocks(step.steps)],
   };
 }

@@ -50,7 +50,7 @@ function blockLines(block: Block, paint: Painter): string[] {
 
 function verdictLines({ verdict, label, text, margin, advice }: Block & { kind: 'verdict' }, paint: Painter): string[] {
   const painted = { yes: paint.yes, no: paint.no, 'cannot tell': paint.doubt }[verdict](verdictWords[verdict]);
-  const line = `${painted}  ${oneLine(label)}: ${text}${margin === undefined ? '' : ` (${margin})`}`;
+  const line = `${painted}  ${label === text ? '' : `${oneLine(label)}: `}${text}${margin === undefined ? '' : ` (${margin})`}`;
   return advice === undefined ? [line] : [line, `  ${oneLine(advice)}`];
 }
 

@@ -14,7 +14,7 @@ export function verdictBlock(step: Step & { kind: 'comparison' }, statement: Sta
   return {
     kind: 'verdict',
     verdict,
-    label: statement?.label ?? formula.text,
+    label: labelOf(statement?.label, formula.text),
     text: shown.text,
     latex: shown.latex,
     ...(margin !== undefined && { margin }),
@@ -23,6 +23,15 @@ export function verdictBlock(step: Step & { kind: 'comparison' }, statement: Sta
     }),
   };
 }
+
+/** The label, or the formula where the check has no text of its own and is told by its source. */
+const labelOf = (label: string | undefined, formula: string): string =>
+  label === undefined || bare(label) === bare(formula) ? formula : label;
+
+const signs: Readonly<Record<string, string>> = { '≤': '<=', '≥': '>=', '×': '*', '=': '==', '≠': '!=' };
+
+const bare = (text: string): string =>
+  text.replace(/\s|[()]/g, '').replace(/[≤≥×≠]|(?<![<>=!])=(?!=)/g, (c) => signs[c]);
 
 function marginText(margin: Value | undefined, verdict: Verdict): string | undefined {
   if (margin?.kind !== 'quantity') {
