@@ -16,7 +16,7 @@ const related = (from: Statement, statement: Statement, message: string, name?: 
 });
 
 /** In an order that does not hang on the history of edits. */
-const inOrder = (statements: Iterable<Statement>): Statement[] =>
+export const inOrder = (statements: Iterable<Statement>): Statement[] =>
   [...statements].sort((a, b) => (a.cell.id < b.cell.id ? -1 : a.cell.id > b.cell.id ? 1 : a.index - b.index));
 
 /** One report for each name that other statements define, too. */
@@ -34,16 +34,21 @@ export function duplicates(statement: Statement): Diagnostic[] {
     }));
 }
 
-/** The report that a statement needs its own result, with the way round. */
+/** A long circle is told by its first members. */
+const toldMembers = 6;
+
+/** The report that a statement needs its own result, with the way round. `circle` is in order. */
 export function circular(statement: Statement, circle: readonly Statement[]): Diagnostic {
   const own = statement.defines.map((name) => `\`${name.text}\``).join(', ');
-  const others = inOrder(circle).filter((member) => member !== statement);
-  const through = others.flatMap((member) => member.defines.map((name) => `\`${name.text}\``)).sort();
+  const others = circle.slice(0, toldMembers + 1).filter((member) => member !== statement);
+  const through = others.flatMap((member) => member.defines.map((name) => `\`${name.text}\``));
+  const more = circle.length - 1 - others.length;
+  const way = `${through.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
   return {
     code: 'cycle',
     severity: 'error',
     span: placeOf(statement),
-    message: `${own} is needed to work out ${own}${through.length > 0 ? `, by way of ${through.join(', ')}` : ''}. Break the circle: give one of them a value of its own.`,
+    message: `${own} is needed to work out ${own}${through.length > 0 ? `, by way of ${way}` : ''}. Break the circle: give one of them a value of its own.`,
     related: others.map((member) => related(statement, member, 'Part of the circle.')),
   };
 }

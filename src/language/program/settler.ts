@@ -9,7 +9,7 @@ import { inputProblem } from '../evaluation/input-range';
 import { replay } from '../evaluation/replay';
 import type { Runner } from '../evaluation/runner';
 import { Node } from '../syntax/tree';
-import { circular, duplicates } from './definition-problems';
+import { circular, duplicates, inOrder } from './definition-problems';
 import { orderByDependency } from './dependency-order';
 import { Result } from './statement-result';
 
@@ -27,7 +27,12 @@ export class Settler {
   /** Settles the statements touched and all that hangs on them; returns those whose results or reports are new. */
   settle(touched: ReadonlySet<Statement>): Statement[] {
     const { ordered, circles } = orderByDependency(withDependants(touched));
-    const circleOf = new Map(circles.flatMap((circle) => circle.map((member) => [member, circle] as const)));
+    const circleOf = new Map<Statement, readonly Statement[]>();
+    for (const circle of circles.map(inOrder)) {
+      for (const member of circle) {
+        circleOf.set(member, circle);
+      }
+    }
     forgetTypes(circleOf.keys());
     const retyped = new Set<Name>();
     const revalued = new Set<Name>();
