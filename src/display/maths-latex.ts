@@ -83,8 +83,12 @@ export function symbolLatex(symbol: LetterSymbol): string {
   return subscript === '' ? base : `${base}_{${greekLatex(subscript) ?? upright(subscript)}}`;
 }
 
-/** A name as typed, dots and underscores included; a single letter with an underscore has a subscript. */
+/** A name as typed, dots and underscores included; behind a single letter an underscore makes a subscript. */
 export function nameLatex(name: string): string {
+  const [, word, digits] = /^(.+?)([\u2080-\u209c]+)$/.exec(name) ?? [];
+  if (word !== undefined) {
+    return `${nameLatex(word)}_{${upright(digits.normalize('NFKC'))}}`; // Subscript characters become plain ones.
+  }
   const [, base, subscript] = /^(\p{L})(?:_(\w+))?$/u.exec(name) ?? [];
   return base === undefined ? upright(name) : symbolLatex({ base, subscript });
 }

@@ -9,8 +9,8 @@ export enum Precedence {
   Comparison,
   PlusMinus,
   Sum,
-  Product,
   Sign,
+  Product,
   Power,
   Atom,
 }

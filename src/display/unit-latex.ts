@@ -19,7 +19,7 @@ export function unitLatex(symbol: string): string {
   const body = symbol
     .replace(/[⁻⁰¹²³⁴-⁹]+/g, (run) => `^{${[...run].map((c) => superscripts[c]).join('')}}`)
     .replace(/\^\(([^)]*)\)/g, '^{$1}')
-    .replace(/°/g, '{}^{\\circ}')
+    .replace(/°/g, '{{}^{\\circ}}')
     .replace(/[·⋅]/g, '\\cdot ')
     .replace(/[%_]/g, (c) => `\\${c}`)
     .replace(/[\u0370-\u03ffµ\u2126]/g, (letter) => `${greekLatex(letter) ?? letter} `);

@@ -21,36 +21,38 @@ export function suggestUnit(text: string): string | undefined {
 }
 
 /** Words that people write for units and that are no change of case or number away from one. */
-const everyday: Readonly<Record<string, string>> = {
-  amp: 'A',
-  celsius: '°C',
-  fahrenheit: '°F',
-  feet: 'ft',
-  inches: 'in',
-  percent: '%',
-  sqft: 'ft²',
-  sqin: 'in²',
-  sqmm: 'mm²',
-  ton: 'ton_r',
-  tr: 'ton_r',
-  ohms: 'Ω',
-  sec: 's',
-  hr: 'h',
-  hour: 'h',
-  day: 'd',
-  nm: 'N·m',
-  lbs: 'lb',
-  btuh: 'Btu/h',
-  kbtu: 'MBH',
-  vac: 'V',
-  vdc: 'V',
-  aac: 'A',
-  adc: 'A',
-  kvar: 'kvar',
-  pct: '%',
-  '℧': 'S',
-  mho: 'S',
-};
+const everyday: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    amp: 'A',
+    celsius: '°C',
+    fahrenheit: '°F',
+    feet: 'ft',
+    inches: 'in',
+    percent: '%',
+    sqft: 'ft²',
+    sqin: 'in²',
+    sqmm: 'mm²',
+    ton: 'ton_r',
+    tr: 'ton_r',
+    ohms: 'Ω',
+    sec: 's',
+    hr: 'h',
+    hour: 'h',
+    day: 'd',
+    nm: 'N·m',
+    lbs: 'lb',
+    btuh: 'Btu/h',
+    kbtu: 'MBH',
+    vac: 'V',
+    vdc: 'V',
+    aac: 'A',
+    adc: 'A',
+    kvar: 'kvar',
+    pct: '%',
+    '℧': 'S',
+    mho: 'S',
+  }),
+);
 
 const byFullName = new Map(
   namedUnits.filter((unit) => !unit.name.includes(' ')).map((unit) => [unit.name, unit.symbol] as const),
@@ -66,7 +68,7 @@ for (const word of unitWords.keys()) {
 function suggestWord(word: string): string | undefined {
   const lower = word.toLowerCase();
   for (const singular of [lower, lower.replace(/s$/, '')]) {
-    const known = everyday[singular] ?? byFullName.get(singular);
+    const known = everyday.get(singular) ?? byFullName.get(singular);
     if (known) {
       return known;
     }
