@@ -1,19 +1,24 @@
 import type { Diagnostic } from '../../text';
 import type { CompiledStatement } from '../evaluation/runner';
 import type { FunctionDefinition } from '../library';
+import type { StatementResult } from '../program';
 import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { argumentNodes } from './arguments';
 import { Meaning } from './meaning';
 import type { Type } from './type';
 import { unknownType } from './types';
 
+/** Shared, because most statements have none. */
+export const noDiagnostics: readonly Diagnostic[] = [];
+
 /** One statement of a cell, with what it defines and needs. What checking and running found out hangs on it, too. */
 export class Statement {
   /** Names it defines; several for `solve` and `use`. */
   readonly defines: Name[] = [];
-  readonly uses = new Set<Name>();
-  checkDiagnostics: Diagnostic[] = [];
-  runDiagnostics: Diagnostic[] = [];
+  /** Each once. */
+  readonly uses: Name[] = [];
+  checkDiagnostics: readonly Diagnostic[] = noDiagnostics;
+  runDiagnostics: readonly Diagnostic[] = noDiagnostics;
   /** Type of its expression; that of its names where it defines one. Unknown after an error. */
   type: Type = unknownType;
   compiled?: CompiledStatement;
@@ -21,6 +26,11 @@ export class Statement {
   succeeded = false;
   /** True when it needs its own result. */
   isCyclic = false;
+  /** While statements are ordered: how many of those that it needs are not in order yet; else -1. */
+  waitsFor = -1;
+  /** Number of the last update in which it was found to hang on what was edited. */
+  reachedIn = 0;
+  result?: StatementResult;
 
   constructor(
     readonly cell: Cell,
@@ -66,18 +76,37 @@ export class Cell {
  */
 export class Name {
   readonly definitions: Statement[] = [];
-  readonly users = new Set<Statement>();
   type: Type = unknownType;
+  private knownUsers: Set<Statement> | undefined;
   /** First of the slots that hold its value; -1 until its type is known. */
   slot = -1;
+  /** Numbers of the last updates in which its type and its value may have changed. */
+  retypedIn = 0;
+  revaluedIn = 0;
 
   constructor(readonly text: string) {}
+
+  /** Statements that use it. Most names of a long sheet have none, so the set is made for the first one. */
+  get users(): ReadonlySet<Statement> {
+    return this.knownUsers ?? nobody;
+  }
+
+  addUser(statement: Statement): void {
+    this.knownUsers ??= new Set();
+    this.knownUsers.add(statement);
+  }
+
+  removeUser(statement: Statement): void {
+    this.knownUsers?.delete(statement);
+  }
 
   /** The one statement that defines it; undefined when there is none or more than one. */
   get definition(): Statement | undefined {
     return this.definitions.length === 1 ? this.definitions[0] : undefined;
   }
 }
+
+const nobody: ReadonlySet<Statement> = new Set();
 
 /** All names of a sheet. */
 export class NameTable {
@@ -128,7 +157,7 @@ export class NameTable {
         this.forget(name);
       }
       for (const name of statement.uses) {
-        name.users.delete(statement);
+        name.removeUser(statement);
         this.forget(name);
       }
     }
@@ -144,13 +173,18 @@ export class NameTable {
     const { tree } = cell;
     const { kinds, firstChildren, nextSiblings } = tree;
     switch (kinds[node]) {
+      case Node.Number:
+      case Node.Quantity:
+        return;
       case Node.Name: {
         const text = textOf(tree, node);
         if (!locals.has(text)) {
           const name = this.get(text);
           cell.meaning.names[node] = name;
-          statement.uses.add(name);
-          name.users.add(statement);
+          if (!statement.uses.includes(name)) {
+            statement.uses.push(name);
+            name.addUser(statement);
+          }
         }
         return;
       }

@@ -1,7 +1,7 @@
 import { constants } from '../mathematics/constants';
 import { Node } from '../syntax/tree';
 import { misfit } from './arithmetic';
-import type { Statement } from './binding';
+import { noDiagnostics, type Statement } from './binding';
 import { Checker, type CheckingContext } from './checker';
 import { describe } from './describe';
 import { check, notAvailable } from './expressions';
@@ -55,7 +55,7 @@ export function checkStatement(context: CheckingContext, statement: Statement): 
     }
   }
   statement.type = c.diagnostics.length > 0 ? unknownType : type;
-  statement.checkDiagnostics = c.diagnostics;
+  statement.checkDiagnostics = c.diagnostics.length > 0 ? c.diagnostics : noDiagnostics;
   for (const name of statement.defines) {
     name.type = name.definitions.length === 1 ? statement.type : unknownType;
   }

@@ -46,7 +46,7 @@ export class Compiler {
   private readonly temporaries: number[] = [];
   private inUse = 0;
   /** Slots that belong to the statement being compiled. */
-  owned: number[] = [];
+  owned: readonly number[] = [];
 
   constructor(
     private readonly machine: Machine,
@@ -155,7 +155,7 @@ export class Compiler {
 
   private own(size: number): number {
     const slot = this.keep ? this.machine.extend(size) : this.machine.allocate(size);
-    this.owned.push(slot, size);
+    this.owned = [...this.owned, slot, size];
     return slot;
   }
 

@@ -17,6 +17,9 @@ export interface CompiledStatement {
   readonly owned: readonly number[];
 }
 
+/** Shared, because most statements own no slots. */
+const none: readonly number[] = [];
+
 /** Compiles statements and runs them, one at a time or all at once. */
 export class Runner {
   readonly machine = new Machine();
@@ -44,7 +47,7 @@ export class Runner {
     }
     const start = machine.codeLength;
     const frame: Frame = { meaning: statement.cell.meaning };
-    compiler.owned = [];
+    compiler.owned = none;
     compiler.statement(frame, statement.expression, slot);
     statement.compiled = { start, end: machine.codeLength, slot, size, owned: compiler.owned };
   }

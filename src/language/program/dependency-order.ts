@@ -6,60 +6,67 @@ export interface DependencyOrder {
   readonly circles: readonly (readonly Statement[])[];
 }
 
-/** Orders a set of statements by what they use of each other. Takes no recursion: a chain may be as long as the sheet. */
-export function orderByDependency(statements: ReadonlySet<Statement>): DependencyOrder {
-  const waiting = new Map<Statement, number>();
+/** Not among the statements being ordered; or ordered already. */
+const done = -1;
+
+/** Orders statements, each given once, by what they use of each other. Takes no recursion: a chain may be as long as the sheet. */
+export function orderByDependency(statements: readonly Statement[]): DependencyOrder {
+  for (const statement of statements) {
+    statement.waitsFor = 0;
+  }
   const ordered: Statement[] = [];
   for (const statement of statements) {
     let count = 0;
     for (const name of statement.uses) {
       for (const definition of name.definitions) {
-        count += statements.has(definition) ? 1 : 0;
+        count += definition.waitsFor === done ? 0 : 1;
       }
     }
+    statement.waitsFor = count;
     if (count === 0) {
       ordered.push(statement);
-    } else {
-      waiting.set(statement, count);
     }
   }
-  settle(ordered, waiting);
+  settle(ordered);
   const circles: (readonly Statement[])[] = [];
-  for (const component of componentsOf(waiting)) {
-    ordered.push(...component);
-    const [first] = component;
-    if (component.length > 1 || needsAmong(waiting, first).includes(first)) {
-      circles.push(component);
+  if (ordered.length < statements.length) {
+    const waiting = statements.filter((statement) => statement.waitsFor !== done);
+    for (const component of componentsOf(waiting)) {
+      ordered.push(...component);
+      const [first] = component;
+      if (component.length > 1 || needsAmong(first).includes(first)) {
+        circles.push(component);
+      }
+    }
+    for (const statement of waiting) {
+      statement.waitsFor = done;
     }
   }
   return { ordered, circles };
 }
 
 /** Moves over every statement whose last need is met. What is left hangs on a circle. */
-function settle(ordered: Statement[], waiting: Map<Statement, number>): void {
+function settle(ordered: Statement[]): void {
   for (let i = 0; i < ordered.length; i++) {
+    ordered[i].waitsFor = done;
     for (const name of ordered[i].defines) {
       for (const user of name.users) {
-        const count = waiting.get(user);
-        if (count === 1) {
-          waiting.delete(user);
+        if (user.waitsFor > 0 && --user.waitsFor === 0) {
           ordered.push(user);
-        } else if (count !== undefined) {
-          waiting.set(user, count - 1);
         }
       }
     }
   }
 }
 
-const needsAmong = (waiting: ReadonlyMap<Statement, number>, statement: Statement): Statement[] =>
-  [...statement.uses].flatMap((name) => name.definitions.filter((definition) => waiting.has(definition)));
+const needsAmong = (statement: Statement): Statement[] =>
+  statement.uses.flatMap((name) => name.definitions.filter((definition) => definition.waitsFor !== done));
 
 /**
  * Strongly connected components after Tarjan, each behind those that it needs, with a stack of our own in place of
  * recursion.
  */
-function componentsOf(waiting: ReadonlyMap<Statement, number>): Statement[][] {
+function componentsOf(waiting: readonly Statement[]): Statement[][] {
   const index = new Map<Statement, number>();
   const lowest = new Map<Statement, number>();
   const open: Statement[] = [];
@@ -71,10 +78,10 @@ function componentsOf(waiting: ReadonlyMap<Statement, number>): Statement[][] {
     index.set(statement, index.size);
     open.push(statement);
     isOpen.add(statement);
-    path.push({ statement, needs: needsAmong(waiting, statement), next: 0 });
+    path.push({ statement, needs: needsAmong(statement), next: 0 });
   };
   const lower = (statement: Statement, to: number) => lowest.set(statement, Math.min(lowest.get(statement)!, to));
-  for (const root of waiting.keys()) {
+  for (const root of waiting) {
     if (!index.has(root)) {
       enter(root);
     }

@@ -1,5 +1,4 @@
-import type { Diagnostic } from '../../text';
-import type { Name, Statement } from '../checking/binding';
+import { noDiagnostics, type Statement } from '../checking/binding';
 import type { CheckingContext } from '../checking/checker';
 import { checkStatement } from '../checking/statements';
 import type { Type } from '../checking/type';
@@ -17,7 +16,7 @@ import { Result } from './statement-result';
 export class Settler {
   /** Statements whose reports hang on which other names there are. */
   readonly unresolved = new Set<Statement>();
-  readonly results = new Map<Statement, Result>();
+  private update = 0;
 
   constructor(
     private readonly context: CheckingContext,
@@ -26,7 +25,8 @@ export class Settler {
 
   /** Settles the statements touched and all that hangs on them; returns those whose results or reports are new. */
   settle(touched: ReadonlySet<Statement>): Statement[] {
-    const { ordered, circles } = orderByDependency(withDependants(touched));
+    this.update++;
+    const { ordered, circles } = orderByDependency(withDependants(touched, this.update));
     const circleOf = new Map<Statement, readonly Statement[]>();
     for (const circle of circles.map(inOrder)) {
       for (const member of circle) {
@@ -34,13 +34,12 @@ export class Settler {
       }
     }
     forgetTypes(circleOf.keys());
-    const retyped = new Set<Name>();
-    const revalued = new Set<Name>();
     const changed: Statement[] = [];
     for (const statement of ordered) {
       const isOrWasCyclic = statement.isCyclic;
-      const mustCheck = touched.has(statement) || uses(statement, retyped) || isOrWasCyclic;
-      if (!mustCheck && !uses(statement, revalued)) {
+      const mustCheck =
+        touched.has(statement) || statement.uses.some((name) => name.retypedIn === this.update) || isOrWasCyclic;
+      if (!mustCheck && !statement.uses.some((name) => name.revaluedIn === this.update)) {
         continue;
       }
       const oldType = statement.type;
@@ -51,9 +50,9 @@ export class Settler {
       changed.push(statement);
       const isFunction = statement.cell.tree.kinds[statement.node] === Node.FunctionDefinition;
       for (const name of statement.defines) {
-        revalued.add(name);
+        name.revaluedIn = this.update;
         if (isFunction || statement.type !== oldType || touched.has(statement) || isOrWasCyclic) {
-          retyped.add(name);
+          name.retypedIn = this.update;
         }
       }
     }
@@ -63,15 +62,14 @@ export class Settler {
   /** Forgets a statement that is no more. */
   drop(statement: Statement): void {
     this.unresolved.delete(statement);
-    this.results.delete(statement);
     this.runner.release(statement);
   }
 
   private check(statement: Statement, circle: readonly Statement[] | undefined): void {
     statement.isCyclic = circle !== undefined;
-    statement.runDiagnostics = [];
+    statement.runDiagnostics = noDiagnostics;
     const namesMissing = checkStatement(this.context, statement);
-    const problems: Diagnostic[] = duplicates(statement);
+    const problems = statement.defines.some((name) => name.definitions.length > 1) ? duplicates(statement) : [];
     if (circle) {
       problems.push(circular(statement, circle));
     }
@@ -95,18 +93,15 @@ export class Settler {
   }
 
   private run(statement: Statement): void {
-    statement.runDiagnostics = [];
+    statement.runDiagnostics = noDiagnostics;
     statement.succeeded = false;
-    const missing = [...statement.uses].filter((name) => name.definitions.length > 0 && !name.definition?.succeeded);
-    if (missing.length === 0 && statement.checkDiagnostics.length === 0) {
+    const missing = missingOf(statement);
+    if (!missing && statement.checkDiagnostics.length === 0) {
       statement.succeeded = statement.compiled
         ? this.runCompiled(statement)
         : statement.cell.tree.kinds[statement.node] === Node.FunctionDefinition;
     }
-    this.results.set(
-      statement,
-      new Result(statement, this.runner, missing.length > 0 ? missing.map((name) => name.text) : undefined),
-    );
+    statement.result = new Result(statement, this.runner, missing);
   }
 
   private runCompiled(statement: Statement): boolean {
@@ -135,27 +130,33 @@ function forgetTypes(members: Iterable<Statement>): void {
 
 const isKnown = (type: Type): boolean => type.kind !== 'unknown';
 
-function uses(statement: Statement, names: ReadonlySet<Name>): boolean {
-  if (names.size === 0) {
-    return false;
-  }
-  for (const name of statement.uses) {
-    if (names.has(name)) {
-      return true;
+/** Names that a statement needs and that have no value. */
+function missingOf({ uses }: Statement): string[] | undefined {
+  let missing: string[] | undefined;
+  for (const { text, definitions } of uses) {
+    if (definitions.length > 1 || (definitions.length === 1 && !definitions[0].succeeded)) {
+      missing ??= [];
+      missing.push(text);
     }
   }
-  return false;
+  return missing;
 }
 
 /** The statements and everything that needs them, directly or by way of others. */
-function withDependants(touched: ReadonlySet<Statement>): Set<Statement> {
-  const all = new Set(touched);
-  // A set visits what is added while it is walked.
-  for (const statement of all) {
-    for (const name of statement.defines) {
-      for (const user of name.users) {
-        all.add(user);
-      }
+function withDependants(touched: Iterable<Statement>, update: number): Statement[] {
+  const all: Statement[] = [];
+  const reach = (statement: Statement) => {
+    if (statement.reachedIn !== update) {
+      statement.reachedIn = update;
+      all.push(statement);
+    }
+  };
+  for (const statement of touched) {
+    reach(statement);
+  }
+  for (let i = 0; i < all.length; i++) {
+    for (const name of all[i].defines) {
+      name.users.forEach(reach);
     }
   }
   return all;

@@ -124,7 +124,7 @@ export class SheetProgram implements Program {
 
   /** Runs everything again, as after a change of every number at once. */
   evaluate(): void {
-    this.runner.runAll(() => orderByDependency(new Set(this.statements())).ordered);
+    this.runner.runAll(() => orderByDependency([...this.statements()]).ordered);
   }
 
   tree(cell: string): SyntaxTree | undefined {
@@ -132,7 +132,7 @@ export class SheetProgram implements Program {
   }
 
   results(cell: string): readonly StatementResult[] {
-    return (this.cells.get(cell)?.statements ?? []).flatMap((statement) => this.settler.results.get(statement) ?? []);
+    return (this.cells.get(cell)?.statements ?? []).flatMap(({ result }) => result ?? []);
   }
 
   diagnostics(cell: string): readonly Diagnostic[] {
@@ -161,7 +161,7 @@ export class SheetProgram implements Program {
     const found = this.cells.get(cell);
     const name = found?.meaning.names[node];
     if (name?.definition) {
-      return this.settler.results.get(name.definition)?.value;
+      return name.definition.result?.value;
     }
     const statement = found?.statements.find(({ node: own }) => {
       const { starts, ends } = found.tree;
