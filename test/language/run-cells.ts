@@ -25,6 +25,9 @@ export function valueOf(text: string): Value {
 
 /** A value as a number in the unit that it is shown in, with that unit: `4.5 kW`. */
 export function shown(value: Value | undefined): string {
+  if (value?.kind === 'object') {
+    return value.object.text(value.value);
+  }
   if (value?.kind !== 'quantity') {
     return value === undefined ? 'nothing' : 'value' in value ? String(value.value) : value.kind;
   }

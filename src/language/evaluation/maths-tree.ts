@@ -90,8 +90,11 @@ export function build(run: Replay, node: number, leaf: LeafReader): Maths {
       return { kind: 'plus-minus', value: inner(first), limits: inner(nextSiblings[first]) };
     case Node.Text:
       return { kind: 'text', text: unquoted(textOf(tree, node)) };
-    default:
-      return { kind: 'text', text: textOf(tree, node) };
+    default: {
+      // Sizes with their words, yes and no: their values say them best.
+      const value = run.value(node);
+      return value ? { kind: 'value', value } : { kind: 'name', name: textOf(tree, node) };
+    }
   }
 }
 

@@ -17,7 +17,7 @@ export class Replay {
 
   /** The value of an expression; undefined when it has none. */
   value(node: number, frame = this.frame): Value | undefined {
-    const slot = frame.slots!.get(node);
+    const slot = frame.slots?.get(node);
     const type: Type | undefined = frame.meaning.types[node];
     return slot !== undefined && type && hasValue(this.machine, type, slot)
       ? readValue(this.machine, type, slot)

@@ -71,11 +71,11 @@ describe('shown working', () => {
     assert.deepEqual(
       call.arguments.map(({ name, value, given }) => [name, shown(value), given]),
       [
-        ['bead', '[object Object]', true],
+        ['bead', '10 AWG red', true],
         ['count', '3', true],
       ],
     );
-    assert.equal(written(line.formula), 'weight(text, count: 3)');
+    assert.equal(written(line.formula), 'weight({10 AWG red}, count: 3)');
   });
 
   it('says which arguments were defaults', () => {
