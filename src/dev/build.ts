@@ -27,6 +27,7 @@ const node: BuildOptions = { ...base, platform: 'node', target: 'node20' };
 const browser: BuildOptions = {
   ...base,
   platform: 'browser',
+  conditions: ['worker'], // The host is a web worker: a library's build for pages would look for a document.
   target: 'es2022',
   define: { ...base.define, global: 'globalThis' },
 };

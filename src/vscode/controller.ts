@@ -15,9 +15,9 @@ export class SheetController implements vscode.Disposable {
   /** What was last put under each cell; the editor's own copy lags behind. */
   private readonly shown = new WeakMap<vscode.NotebookCell, string>();
   private readonly stopped = new Set<vscode.NotebookDocument>();
-  private readonly outOfDate = new vscode.EventEmitter<void>();
-  /** Fires when the answer of `isOutOfDate` may have changed. */
-  readonly onDidChangeOutOfDate = this.outOfDate.event;
+  private readonly looked = new vscode.EventEmitter<void>();
+  /** Fires when a sheet was evaluated anew, whether or not its results were put in place. */
+  readonly onDidShow = this.looked.event;
 
   constructor(
     private readonly extensionId: string,
@@ -41,7 +41,7 @@ export class SheetController implements vscode.Disposable {
   }
 
   dispose(): void {
-    this.outOfDate.dispose();
+    this.looked.dispose();
     this.controller.dispose();
   }
 
@@ -71,7 +71,7 @@ export class SheetController implements vscode.Disposable {
         }
       }
     }
-    this.outOfDate.fire();
+    this.looked.fire();
   }
 
   /** True when a cell shows other results than the sheet's text gives. */

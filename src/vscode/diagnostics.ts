@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { Diagnostic, Severity } from '../text';
-import { cellId, isCalculation, type OpenSheet } from './open-sheets';
+import { cellId, type OpenSheet } from './open-sheets';
 import { Positions } from './positions';
 
 const weights: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
@@ -24,8 +24,7 @@ export class SheetDiagnostics implements vscode.Disposable {
     for (const cell of sheet.notebook.getCells()) {
       const id = cellId(cell);
       if (changed.has(id)) {
-        const found = isCalculation(cell) ? sheet.session.diagnostics(id) : [];
-        this.collection.set(cell.document.uri, toEditor(found, cell.document, documents));
+        this.collection.set(cell.document.uri, toEditor(sheet.session.diagnostics(id), cell.document, documents));
       }
     }
     for (const id of changed) {

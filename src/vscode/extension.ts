@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { Cautions } from './cautions';
 import { SheetCompletions } from './completion';
 import { SheetController } from './controller';
 import { SheetDefinitions } from './definition';
@@ -19,11 +20,13 @@ export function activate(context: vscode.ExtensionContext): void {
   const controller = new SheetController(context.extension.id, sheets, (sheet) => diagnostics.publish(sheet));
   const { languages, notebooks, workspace } = vscode;
   const definitions = new SheetDefinitions(sheets);
+  const cautions = new Cautions(sheets, controller.onDidShow);
   context.subscriptions.push(
     diagnostics,
     controller,
     workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, new OutOfDateMarks(sheets, controller)),
+    notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
     languages.registerHoverProvider(languageId, new SheetHovers(sheets)),
     languages.registerCompletionItemProvider(languageId, new SheetCompletions(sheets), ...SheetCompletions.triggers),
     languages.registerDefinitionProvider(languageId, definitions),
@@ -32,6 +35,7 @@ export function activate(context: vscode.ExtensionContext): void {
       providedCodeActionKinds: QuickFixes.kinds,
     }),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
+    vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.refresh, () => {
       const notebook = vscode.window.activeNotebookEditor?.notebook;
       if (notebook) {

@@ -1,5 +1,9 @@
 /** The ids that `package.json` declares; a test holds them equal. */
 export const notebookType = 'kilofoot-sheet';
 export const languageId = 'kilofoot';
-export const commands = { newSheet: 'kilofoot.newSheet', refresh: 'kilofoot.refresh' } as const;
+export const commands = {
+  newSheet: 'kilofoot.newSheet',
+  refresh: 'kilofoot.refresh',
+  showCautions: 'kilofoot.showCautions',
+} as const;
 export const settings = { section: 'kilofoot', refresh: 'refreshAutomatically', severities: 'severities' } as const;

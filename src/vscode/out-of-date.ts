@@ -10,7 +10,7 @@ export class OutOfDateMarks implements vscode.NotebookCellStatusBarItemProvider 
     private readonly sheets: OpenSheets,
     private readonly controller: SheetController,
   ) {
-    this.onDidChangeCellStatusBarItems = controller.onDidChangeOutOfDate;
+    this.onDidChangeCellStatusBarItems = controller.onDidShow;
   }
 
   provideCellStatusBarItems(cell: vscode.NotebookCell): vscode.NotebookCellStatusBarItem[] {

@@ -1,2 +1,5 @@
 import './opening';
 import './editing';
+import './language';
+import './broken';
+import './large';

@@ -18,7 +18,8 @@ export function follow(run: Mocha.Runner): void {
   });
   run.on('fail', (test, error) => {
     failed++;
-    say(`  FAIL ${test.fullTitle()}\n       ${String(error.stack ?? error).replace(/\n/g, '\n       ')}`);
+    const lines = String(error.stack ?? error).split('\n').slice(0, 6);
+    say(`  FAIL ${test.fullTitle()}\n       ${lines.join('\n       ')}`);
   });
   run.on('end', () => {
     say(`report ${JSON.stringify(measured)}`);
