@@ -3,7 +3,12 @@ import Mocha from 'mocha';
 import { follow } from './report';
 
 export async function run(): Promise<void> {
-  const mocha = new Mocha({ ui: 'bdd', timeout: 20_000, reporter: class {} as never });
+  const mocha = new Mocha({
+    ui: 'bdd',
+    timeout: 20_000,
+    reporter: class {} as never,
+    grep: process.env.HOST_TEST_GREP,
+  });
   // `describe` and `it` become globals before the tests are loaded.
   mocha.suite.emit('pre-require', globalThis as never, '', mocha);
   require('./all');

@@ -45,6 +45,10 @@ describe('the language in the editor', () => {
     const problem = await until('a problem', () =>
       problemsOf(cell).find(({ code }) => code === 'undersized-conductor'),
     );
+    // Only a cell in view has the kind of model that code actions are asked of.
+    const editor = vscode.window.activeNotebookEditor;
+    editor?.revealRange(new vscode.NotebookRange(cell.index, cell.index + 1), vscode.NotebookEditorRevealType.AtTop);
+    await new Promise((resolve) => setTimeout(resolve, 1000));
     const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
       'vscode.executeCodeActionProvider',
       cell.document.uri,

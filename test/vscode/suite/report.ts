@@ -18,7 +18,9 @@ export function follow(run: Mocha.Runner): void {
   });
   run.on('fail', (test, error) => {
     failed++;
-    const lines = String(error.stack ?? error).split('\n').slice(0, 6);
+    const lines = String(error.stack ?? error)
+      .split('\n')
+      .slice(0, 6);
     say(`  FAIL ${test.fullTitle()}\n       ${lines.join('\n       ')}`);
   });
   run.on('end', () => {
