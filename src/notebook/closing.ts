@@ -21,12 +21,14 @@ export function closingOf(text: string, head: boolean): string {
   const prose = head ? text : `\n${text}`;
   const last = markdownBlocks(prose).at(-1);
   const closing = last === undefined || last.end < prose.trimEnd().length ? '' : closingOfBlock(prose, last);
-  return closing !== '' && swallows(prose) ? closing : '';
+  return closing !== '' && swallowsFence(prose, 0) ? closing : '';
 }
 
-function swallows(prose: string): boolean {
-  const start = prose.length + 2;
-  return !markdownBlocks(`${prose}\n\n${probe}`).some((block) => block.type === 'code' && block.start === start);
+/** True when a fence behind the prose and a blank line, `indent` spaces in, is read as part of the prose. */
+export function swallowsFence(prose: string, indent: number): boolean {
+  const lead = `${prose}\n\n`;
+  const blocks = markdownBlocks(lead + ' '.repeat(indent) + probe);
+  return !blocks.some((block) => block.type === 'code' && block.start === lead.length);
 }
 
 function closingOfBlock(text: string, block: MarkdownBlock): string {

@@ -1,5 +1,5 @@
 import { fromBase64 } from './base64';
-import { closingOf, isFrontMatter } from './closing';
+import { closingOf, isFrontMatter, swallowsFence } from './closing';
 import type { CellOrigin, FileOrigin, SheetCell } from './contract';
 import { readFence, writeFence } from './fence';
 import { withNewlines } from './lines';
@@ -24,11 +24,13 @@ export function writeSheet(given: readonly SheetCell[], origin: FileOrigin): Uin
     const together = follows(before, cell);
     const behindHead = i === 1 && text.startsWith('---');
     // What stood between two cells that are still neighbours, and unchanged, is known to keep them apart.
-    if (before?.kind === 'prose' && !(together && isUntouched(before))) {
+    const newlyMet = before?.kind === 'prose' && !(together && isUntouched(before));
+    if (newlyMet) {
       const closing = closingOf(withNewlines(before.text), behindHead);
       text += closing === '' ? '' : origin.lineEnd + closing;
     }
-    text += leadOf(before, cell, behindHead, together, origin.lineEnd) + bodyOf(cell, origin.lineEnd);
+    text += leadOf(before, cell, behindHead, together, origin.lineEnd);
+    text += bodyOf(cell, newlyMet ? withNewlines(before.text) : '', origin.lineEnd);
     firstEnd = i === 0 ? text.length : firstEnd;
   }
   text += originOf(cells.at(-1)) || cells.length === 0 ? origin.tail : origin.lineEnd;
@@ -68,7 +70,7 @@ function leadOf(
   const read = originOf(cell);
   const lead = read?.slice.slice(0, read.body) ?? '';
   const hasParting = lead.includes(parting);
-  const separates = before?.kind !== 'prose' || /^[ \t]*(\r\n?|\n)[ \t]*(\r\n?|\n)/.test(lead);
+  const separates = before?.kind !== 'prose' || /^[ \t]*(\r\n|\r(?!\n)|\n)[ \t]*[\r\n]/.test(lead);
   const asBefore = together && (isUntouched(before ?? cell) || separates) && (hasParting || !needsParting);
   if (asBefore || (before && lead !== '' && separates && startsOnNewLine(lead) && hasParting === needsParting)) {
     return cell.text !== '' && lead.trimEnd().endsWith(parting) && !/[\r\n][ \t]*$/.test(lead)
@@ -87,13 +89,16 @@ const becomesFrontMatter = (text: string, firstEnd: number): boolean => {
   return first?.type === 'yaml' && first.end > firstEnd;
 };
 
-function bodyOf(cell: SheetCell, lineEnd: string): string {
+/** A cell's own bytes. An indented fence moves to the margin where a list in `prose` before it would take it in. */
+function bodyOf(cell: SheetCell, prose: string, lineEnd: string): string {
   const read = originOf(cell);
   const source = read?.slice.slice(read.body);
-  if (source !== undefined && read?.text === cell.text) {
+  const fence = source !== undefined && cell.kind === 'calculation' ? readFence(source) : undefined;
+  const taken = fence !== undefined && fence.indent > 0 && prose !== '' && swallowsFence(prose, fence.indent);
+  if (source !== undefined && read?.text === cell.text && !taken) {
     return source;
   }
   const text = withNewlines(cell.text);
-  const written = cell.kind === 'prose' ? text : writeFence(text, source === undefined ? undefined : readFence(source));
+  const written = cell.kind === 'prose' ? text : writeFence(text, taken ? { ...fence, indent: 0 } : fence);
   return written.replaceAll('\n', /\r\n|\n/.exec(source ?? '')?.[0] ?? lineEnd);
 }

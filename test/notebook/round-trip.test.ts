@@ -126,3 +126,23 @@ describe('cells as a person leaves them', () => {
     );
   });
 });
+
+describe('two cells that did not stand together before', () => {
+  it('are kept apart where the first ends in open HTML and the lead of the second is one line end', () => {
+    const [cell] = readSheet(utf8('\r\n```\tkft\n````')).cells;
+    const again = reopened([{ kind: 'prose', text: '</div>' }, cell], utf8(''));
+    assert.deepEqual(
+      again.cells.map((other) => other.kind),
+      ['prose', 'calculation'],
+    );
+  });
+
+  it('are kept apart where a list would take in an indented fence', () => {
+    const [cell] = readSheet(utf8('  ```kft\n  x = 1\n  ```\n')).cells;
+    const again = reopened([{ kind: 'prose', text: '- item' }, cell], utf8(''));
+    assert.deepEqual(
+      again.cells.map((other) => other.text),
+      ['- item', 'x = 1'],
+    );
+  });
+});

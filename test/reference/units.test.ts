@@ -94,7 +94,7 @@ describe('units against mathjs', () => {
   });
 });
 
-// Source: NIST SP 811 (2008), appendices B.6, B.8 and B.9; the digits are those printed there.
+// Source: NIST SP 811 (2008), appendices B.6, B.8 and B.9; the printed digits are given here from memory.
 describe('units against NIST SP 811', () => {
   const printed: readonly (readonly [string, number, number])[] = [
     ['cmil', 5.067075e-10, 7],
