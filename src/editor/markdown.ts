@@ -1,9 +1,11 @@
 /** Keeps text from acting as markup, in a table cell too. */
 export const escaped = (text: string): string => text.replace(/[\\`*_{}[\]<>()#+!|~$-]/g, '\\$&').replaceAll('\n', ' ');
 
-/** A pipe table; the cells are Markdown already. */
+/** A pipe table; the cells are Markdown already. Hovers set columns without a gap, so each cell brings its own. */
 export const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
-  [head, head.map(() => '---'), ...rows].map((row) => `| ${row.join(' | ')} |`).join('\n');
+  [head, head.map(() => ':--'), ...rows]
+    .map((row, i) => `| ${row.map((cell) => (i === 1 ? cell : `${cell}\u00a0\u00a0`)).join(' | ')} |`)
+    .join('\n');
 
 /** Text kept as it is, with a fence that nothing in it can end. */
 export function verbatim(text: string, language = ''): string {

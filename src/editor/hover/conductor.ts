@@ -3,7 +3,7 @@ import { type Conductor, conductorText, conductorType, type TradeSettings } from
 import type { Program, Value } from '../../language';
 import type { Material, Size, Stranding, Tables, TemperatureColumn } from '../../tables';
 import type { TableReference } from '../../text';
-import { citations } from '../citation';
+import { citations } from '../citations';
 import { escaped, table } from '../markdown';
 import { unwatchedCall } from '../unwatched-call';
 

@@ -1,7 +1,7 @@
 import { blocksOf, showValue, toText } from '../../display';
 import { type NameInfo, Node, type Program, type StatementResult, type Step, textOf, type Value } from '../../language';
 import type { TableReference } from '../../text';
-import { citations } from '../citation';
+import { citations } from '../citations';
 import { escaped, verbatim } from '../markdown';
 
 /** More lines of a derivation than this are left to the cell's own output. */

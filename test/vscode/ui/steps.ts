@@ -22,7 +22,7 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   async 'tells of a conductor under the pointer'({ workbench }) {
     await workbench.reveal('existing = circuit');
-    const hover = await workbench.hover('existing = circuit', /^THHN$|^Cu$|12/);
+    const hover = await workbench.hover('existing = circuit', /^THHN$|^Cu$|12/, 'DC resistance');
     assert.match((await hover.textContent()) ?? '', /1\.98 Ω\/kft/);
   },
 
@@ -68,7 +68,7 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   async 'opens a starter sheet'({ workbench, page }) {
     await page.locator('.quick-input-list .monaco-list-row', { hasText: 'unmarked heater' }).first().click();
-    await page.locator('.notebookOverlay', { hasText: '14.4' }).waitFor();
+    await workbench.cell('14.4').waitFor();
     await workbench.outputs.locator('.katex', { hasText: '16.67' }).first().waitFor();
   },
 

@@ -6,11 +6,16 @@ export class Workbench {
 
   /** The frame with the outputs of the visible notebook. */
   get outputs(): FrameLocator {
-    return this.page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
+    return this.page.frameLocator('iframe.webview.ready >> visible=true').frameLocator('iframe#active-frame');
+  }
+
+  /** Editors behind the one in front stay in the page, hidden. */
+  get notebook(): Locator {
+    return this.page.locator('.notebookOverlay >> visible=true').first();
   }
 
   cell(part: string): Locator {
-    return this.page.locator('.notebookOverlay .cell-list-container .monaco-list-row', { hasText: part }).first();
+    return this.notebook.locator('.cell-list-container .monaco-list-row', { hasText: part }).first();
   }
 
   /** A run of text in a cell's editor. */
@@ -29,7 +34,7 @@ export class Workbench {
   async open(file: string): Promise<void> {
     await this.page.waitForFunction("performance.getEntriesByName('code/didLoadExtensions').length > 0");
     await this.page.locator(`.explorer-folders-view .monaco-list-row[aria-label^="${file}"]`).dblclick();
-    await this.page.locator('.notebookOverlay').waitFor();
+    await this.notebook.waitFor();
     await this.outputs.locator('.preview').first().waitFor();
   }
 
@@ -42,8 +47,11 @@ export class Workbench {
 
   /** Scrolls the notebook until the cell is drawn; only cells in view exist. */
   async reveal(part: string): Promise<void> {
-    const list = this.page.locator('.notebookOverlay .cell-list-container').first();
-    await list.hover({ position: { x: 300, y: 300 } });
+    await this.page.keyboard.press('Escape'); // A hover in the way would take the wheel.
+    await this.notebook
+      .locator('.cell-list-container')
+      .first()
+      .hover({ position: { x: 20, y: 300 } });
     await this.page.mouse.wheel(0, -20_000);
     for (let i = 0; i < 60; i++) {
       await this.page.waitForTimeout(100);
@@ -58,9 +66,10 @@ export class Workbench {
     throw new Error(`no cell holds ${part}`);
   }
 
-  async hover(part: string, token: RegExp): Promise<Locator> {
+  /** The hover at a token, told from other hovers by what it says. */
+  async hover(part: string, token: RegExp, says: string): Promise<Locator> {
     await this.token(part, token).hover();
-    const hover = this.page.locator('.monaco-hover:not(.hidden) .hover-contents').first();
+    const hover = this.page.locator('.monaco-hover:not(.hidden) .hover-contents', { hasText: says }).first();
     await hover.waitFor();
     return hover;
   }
