@@ -11,11 +11,12 @@ export const toMarkdown = (blocks: readonly Block[]): string => blocks.map(block
 function blockMarkdown(block: Block): string {
   switch (block.kind) {
     case 'maths':
-      return `${block.remark ? `*${escapeMarkdown(block.remark)}*\n\n` : ''}$$${block.latex}$$`;
+      // Inline, so that a step starts at the margin, takes one line, and breaks at its equals signs where it is narrow.
+      return `$\\displaystyle ${block.latex}$${block.remark ? ` — *${escapeMarkdown(block.remark)}*` : ''}`;
     case 'lookup': {
       const row = block.row.map(([column, cell]) => `${escapeMarkdown(column)} ${escapeMarkdown(cell)}`).join(' · ');
       const source = escapeMarkdown(block.source) + (block.fromMemory ? ', value from memory' : '');
-      return `${escapeMarkdown(block.text)} — ${source}${row && `: ${row}`}`;
+      return `$${block.latex}$ — ${source}${row && `: ${row}`}`;
     }
     case 'choice':
       return `${escapeMarkdown(block.text)} — ${escapeMarkdown(block.because)}`;

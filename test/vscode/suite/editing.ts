@@ -61,6 +61,6 @@ describe('editing a sheet', () => {
     ok(notebook?.isUntitled, 'the sheet is not untitled');
     equal(notebook.notebookType, 'kilofoot-sheet', 'notebook type');
     await until('its results', () => shown(cellWith(notebook, 'element ='), 'text/plain').includes('current'));
-    includes(shown(cellWith(notebook, 'element ='), 'text/markdown'), '$$');
+    includes(shown(cellWith(notebook, 'element ='), 'text/markdown'), '$\\displaystyle');
   });
 });

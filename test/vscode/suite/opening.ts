@@ -29,7 +29,7 @@ describe('opening a sheet', () => {
     const cell = cellWith(notebook, 'element =');
     await until('results', () => shown(cell, 'text/plain'));
     includes(shown(cell, 'text/plain'), 'current');
-    includes(shown(cell, 'text/markdown'), '$$');
+    includes(shown(cell, 'text/markdown'), '$\\displaystyle');
     equal(cell.executionSummary?.success, true, 'success of a cell without a fault');
     equal(notebook.isDirty, false, 'dirty after opening');
   });
