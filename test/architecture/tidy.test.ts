@@ -21,7 +21,9 @@ describe('the tree is tidy', () => {
   });
 
   it('no file is named by what it is not', () => {
-    const vague = [...sources, ...tests].filter((file) => /(^|\/)(utils?|helpers?|common|manager|misc)(\/|\.|-)/.test(file));
+    const vague = [...sources, ...tests].filter((file) =>
+      /(^|\/)(utils?|helpers?|common|manager|misc)(\/|\.|-)/.test(file),
+    );
     assert.deepEqual(vague, []);
   });
 
@@ -54,7 +56,12 @@ describe('the tree is tidy', () => {
 
   it('the language knows no trade', () => {
     const language = sources.filter((file) => file.startsWith('src/language/'));
-    assert.deepEqual(linesThat(language, /\bNEC\b|NFPA|ampacity|\bTHHN\b.*['"`]/i).filter((line) => !/^\S+ (\*|\/\/|\/\*\*)/.test(line)), []);
+    assert.deepEqual(
+      linesThat(language, /\bNEC\b|NFPA|ampacity|\bTHHN\b.*['"`]/i).filter(
+        (line) => !/^\S+ (\*|\/\/|\/\*\*)/.test(line),
+      ),
+      [],
+    );
   });
 
   it('no file tells of the machine it was written on', () => {

@@ -5,7 +5,7 @@ import { follow } from './report';
 export async function run(): Promise<void> {
   const mocha = new Mocha({
     ui: 'bdd',
-    timeout: 20_000,
+    timeout: 60_000,
     reporter: class {} as never,
     grep: process.env.HOST_TEST_GREP,
   });
