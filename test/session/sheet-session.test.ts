@@ -88,4 +88,15 @@ describe('a session', () => {
       { numRuns: 60 },
     );
   });
+
+  it('takes the findings of a circuit away when its load loses its value', () => {
+    const circuit =
+      'k = circuit\n  load: flow\n  voltage: 208 V\n  continuous: yes\n  conductor: 12 AWG Cu THHN\n  ocpd: 25 A';
+    const session = new SheetSession();
+    session.update([calculation('load', 'flow = 200 A'), calculation('circuit', circuit)]);
+    assert.ok(session.diagnostics('circuit').length > 0);
+    session.update([calculation('load', 'flow = 200 A + 3 V'), calculation('circuit', circuit)]);
+    assert.deepEqual(session.diagnostics('circuit'), []);
+    assert.deepEqual(session.results('circuit')[0].calls(), []);
+  });
 });

@@ -116,7 +116,9 @@ export class Result implements StatementResult {
 
   calls(): readonly CallRecord[] {
     const { statement } = this;
-    if (!this.records && statement.compiled) {
+    // Without its inputs the statement did not run; what their slots still hold must reach no function.
+    const ran = this.missing === undefined && statement.checkDiagnostics.length === 0;
+    if (!this.records && ran && statement.compiled) {
       const listener = new Listener(this.runner.library.settings);
       this.records = replay(this.runner, statement, () => listener.calls.map(callRecord), listener);
     }
