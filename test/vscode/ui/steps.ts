@@ -48,8 +48,10 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     await page.keyboard.press('Escape');
     const file = join(workspace, 'kiln.kft.md');
     const before = readFileSync(file, 'utf8');
-    await workbench.cell('element =').locator('.view-line').first().click();
-    await page.keyboard.press('Control+z');
+    await workbench.typeAfter('current = supply', '');
+    for (const _ of ' + supply') {
+      await page.keyboard.press('Backspace');
+    }
     await page.keyboard.press('Control+s');
     const expected = /supply = 240 V/;
     for (let i = 0; i < 50 && !expected.test(readFileSync(file, 'utf8')); i++) {

@@ -4,9 +4,9 @@ import type { FrameLocator, Locator, Page } from 'playwright-core';
 export class Workbench {
   constructor(readonly page: Page) {}
 
-  /** The frame with the outputs of the visible notebook. */
+  /** The frame with the outputs of the notebook that was opened last. */
   get outputs(): FrameLocator {
-    return this.page.frameLocator('iframe.webview.ready >> visible=true').frameLocator('iframe#active-frame');
+    return this.page.frameLocator('iframe.webview.ready >> visible=true >> nth=-1').frameLocator('iframe#active-frame');
   }
 
   /** Editors behind the one in front stay in the page, hidden. */
@@ -47,21 +47,25 @@ export class Workbench {
 
   /** Scrolls the notebook until the cell is drawn; only cells in view exist. */
   async reveal(part: string): Promise<void> {
-    await this.page.keyboard.press('Escape'); // A hover in the way would take the wheel.
+    // A hover in the way would take the wheel, so the pointer leaves it first.
+    await this.page.mouse.move(100, 700);
+    await this.page.waitForTimeout(600);
     await this.notebook
       .locator('.cell-list-container')
       .first()
       .hover({ position: { x: 20, y: 300 } });
-    await this.page.mouse.wheel(0, -20_000);
-    for (let i = 0; i < 60; i++) {
-      await this.page.waitForTimeout(100);
-      const box = await this.cell(part)
-        .boundingBox({ timeout: 100 })
-        .catch(() => null);
-      if (box && box.y < 500) {
+    for (let i = 0; i < 20; i++) {
+      await this.page.mouse.wheel(0, -1000);
+    }
+    await this.page.waitForTimeout(500);
+    for (let i = 0; i < 40; i++) {
+      const cell = this.cell(part);
+      const box = (await cell.count()) > 0 ? await cell.boundingBox() : null;
+      if (box && box.y > 130 && box.y < 500) {
         return;
       }
-      await this.page.mouse.wheel(0, 150);
+      await this.page.mouse.wheel(0, box ? box.y - 300 : 150);
+      await this.page.waitForTimeout(300);
     }
     throw new Error(`no cell holds ${part}`);
   }
