@@ -15,5 +15,5 @@ export {
   writeSheet,
 } from './notebook';
 export * from './session';
-export { listTables, readTableFile, type TableFile, type TableInfo } from './tables';
+export { listTables, readTableFile, type TableFile, type TableInfo, tableFileEnding } from './tables';
 export { fromBase, namedUnits, parseUnit, type Unit } from './units';

@@ -22,19 +22,22 @@ const noFrontMatter: ReadFrontMatter = { frontMatter: {}, places: new Map(), dia
 export class SheetSession {
   /** Replaces the severity of a lint's findings or switches the lint off, by id; taken into account by `update`. */
   severities: Readonly<Record<string, Severity | 'off'>> = {};
+  /** The workspace's own tables, which go before those that ship; taken into account by `update`. */
+  tableFiles: readonly TableFile[];
 
   private front: ReadFrontMatter = noFrontMatter;
   private frontText: string | undefined;
   private frontCell: string | undefined;
   private settings: string | undefined;
+  private tablesInUse: readonly TableFile[] = [];
   private editionProblem: string | undefined;
   private current!: Program;
   private cells: readonly SessionCell[] = [];
   private findings: ReadonlyMap<string, readonly Diagnostic[]> = new Map();
   private readonly shown = new Map<string, readonly Block[]>();
 
-  /** `tableFiles` are the workspace's own tables; they go before those that ship. */
-  constructor(private readonly options: { readonly tableFiles?: readonly TableFile[] } = {}) {
+  constructor(options: { readonly tableFiles?: readonly TableFile[] } = {}) {
+    this.tableFiles = options.tableFiles ?? [];
     this.chooseLibrary();
   }
 
@@ -128,14 +131,15 @@ export class SheetSession {
     }
   }
 
-  /** Makes a program for the edition and units the front matter names; true when they are others than before. */
+  /** Makes a program for the edition, units and tables in force; true when they are others than before. */
   private chooseLibrary(): boolean {
     const { code, units } = this.front.frontMatter;
     const settings = `${code ?? ''}\n${units ?? ''}`;
-    if (settings === this.settings) {
+    if (settings === this.settings && this.tableFiles === this.tablesInUse) {
       return false;
     }
     this.settings = settings;
+    this.tablesInUse = this.tableFiles;
     const made = this.libraryFor(code, units);
     this.editionProblem = 'problem' in made ? made.problem : undefined;
     this.current = createProgram('problem' in made ? defaultLibrary() : made);
@@ -144,7 +148,7 @@ export class SheetSession {
   }
 
   private libraryFor(edition: string | undefined, system: 'US' | 'SI' | undefined): ReturnType<typeof createLibrary> {
-    const overrides = this.options.tableFiles ?? [];
+    const overrides = this.tableFiles;
     const tables = overrides.length > 0 ? createTables({ edition, overrides }) : undefined;
     return tables && 'problem' in tables ? tables : createLibrary({ edition, system, tables });
   }

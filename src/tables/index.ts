@@ -5,4 +5,4 @@ export { knownSizes } from './known-sizes';
 export { listTables, type TableInfo } from './list-tables';
 export { readTableFile } from './read-table-file';
 export { compareSizes, nearestSizes, parseSize } from './size';
-export type { TableFile } from './table-file';
+export { type TableFile, tableFileEnding } from './table-file';

@@ -28,6 +28,9 @@ export interface TableFile {
   readonly path?: string;
 }
 
+/** A file so named, in a sheet's own folder, is a table of the workspace and holds for the sheets there. */
+export const tableFileEnding = '.kft-table.json';
+
 export type Basis = 'published' | 'memory';
 
 /** `NEC (NFPA 70)` and `2023` make `NEC 2023`. */

@@ -12,16 +12,19 @@ import { OpenSheets } from './open-sheets';
 import { OutOfDateMarks } from './out-of-date';
 import { QuickFixes } from './quick-fixes';
 import { SheetSerializer } from './serializer';
+import { WorkspaceTables } from './workspace-tables';
 
 /** Registers everything at once; nothing is evaluated before a sheet is opened. */
 export function activate(context: vscode.ExtensionContext): void {
-  const sheets = new OpenSheets();
+  const tables = new WorkspaceTables();
+  const sheets = new OpenSheets(tables);
   const diagnostics = new SheetDiagnostics();
   const controller = new SheetController(context.extension.id, sheets, (sheet) => diagnostics.publish(sheet));
   const { languages, notebooks, workspace } = vscode;
   const definitions = new SheetDefinitions(sheets);
   const cautions = new Cautions(sheets, controller.onDidShow);
   context.subscriptions.push(
+    tables,
     diagnostics,
     controller,
     workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
@@ -42,7 +45,7 @@ export function activate(context: vscode.ExtensionContext): void {
         controller.show(notebook, true);
       }
     }),
-    ...followSheets(sheets, controller, diagnostics),
+    ...followSheets(sheets, controller, diagnostics, tables),
   );
 }
 
@@ -51,6 +54,7 @@ function followSheets(
   sheets: OpenSheets,
   controller: SheetController,
   diagnostics: SheetDiagnostics,
+  tables: WorkspaceTables,
 ): vscode.Disposable[] {
   const notices = new Notices();
   const due = new Map<vscode.NotebookDocument, ReturnType<typeof setTimeout>>();
@@ -63,6 +67,11 @@ function followSheets(
         controller.show(notebook);
       }),
     );
+  };
+  const refreshAll = () => {
+    for (const { notebook } of sheets.all()) {
+      refreshSoon(notebook);
+    }
   };
   const opened = (notebook: vscode.NotebookDocument) => {
     if (sheets.of(notebook)) {
@@ -94,11 +103,10 @@ function followSheets(
     }),
     workspace.onDidChangeConfiguration((change) => {
       if (change.affectsConfiguration(settings.section)) {
-        for (const { notebook } of sheets.all()) {
-          refreshSoon(notebook);
-        }
+        refreshAll();
       }
     }),
+    tables.onDidRead(refreshAll),
     workspace.onDidCloseNotebookDocument((notebook) => {
       clearTimeout(due.get(notebook));
       sheets.forget(notebook);

@@ -4,13 +4,17 @@ import type { Severity } from '../text';
 import { languageId, notebookType, settings } from './names';
 import { coreText } from './positions';
 import type { SheetMetadata } from './serializer';
+import type { WorkspaceTables } from './workspace-tables';
 
 /** An open sheet and its session. A cell's id in the session is the address of its document. */
 export class OpenSheet {
   readonly session = new SheetSession();
   private readonly changed = new Set<string>();
 
-  constructor(readonly notebook: vscode.NotebookDocument) {}
+  constructor(
+    readonly notebook: vscode.NotebookDocument,
+    private readonly tables: WorkspaceTables,
+  ) {}
 
   /** False for a file that is shown as text only. */
   get editable(): boolean {
@@ -26,6 +30,7 @@ export class OpenSheet {
     const cells = this.editable ? this.notebook.getCells() : [];
     const configuration = vscode.workspace.getConfiguration(settings.section, this.notebook.uri);
     this.session.severities = configuration.get<Record<string, Severity | 'off'>>(settings.severities, {});
+    this.session.tableFiles = this.tables.for(this.notebook.uri);
     const changed = this.session.update(
       cells.map((cell) => ({
         id: cellId(cell),
@@ -55,6 +60,8 @@ export const isCalculation = (cell: vscode.NotebookCell): boolean =>
 export class OpenSheets {
   private readonly sheets = new Map<vscode.NotebookDocument, OpenSheet>();
 
+  constructor(private readonly tables: WorkspaceTables) {}
+
   /** The sheet of a notebook, opened here on first sight; undefined for any other kind of notebook. */
   of(notebook: vscode.NotebookDocument): OpenSheet | undefined {
     if (notebook.notebookType !== notebookType) {
@@ -62,7 +69,7 @@ export class OpenSheets {
     }
     let sheet = this.sheets.get(notebook);
     if (!sheet) {
-      sheet = new OpenSheet(notebook);
+      sheet = new OpenSheet(notebook, this.tables);
       this.sheets.set(notebook, sheet);
     }
     return sheet;

@@ -9,8 +9,9 @@ export class Positions {
   readonly text: string;
   private readonly lines: LineIndex;
 
-  constructor(document: vscode.TextDocument) {
-    this.text = coreText(document);
+  /** A document, or a text with `\n` line ends that is in none. */
+  constructor(source: vscode.TextDocument | string) {
+    this.text = typeof source === 'string' ? source : coreText(source);
     this.lines = new LineIndex(this.text);
   }
 

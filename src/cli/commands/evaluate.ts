@@ -4,6 +4,7 @@ import type { Console } from '../console';
 import { readSource, type Source, writeWhole } from '../files';
 import { jsonProblem, jsonReport } from '../json-report';
 import type { TextStyle } from '../sheet-text';
+import { tablesBeside } from '../workspace-tables';
 import { WrongCommandLine } from '../wrong-command-line';
 
 export type Format = 'text' | 'json';
@@ -27,6 +28,7 @@ export async function evaluateFiles(
   const sources = withInputs(await Promise.all(names.map((name) => readSource(name, console))), set);
   const style = { colours: createColors(console.colour && out === undefined), width: console.width };
   const parts: string[] = [];
+  const told = new Set<string>();
   let wellSoFar = true;
   for (const source of sources) {
     if ('problem' in source) {
@@ -38,8 +40,13 @@ export async function evaluateFiles(
       }
       continue;
     }
-    const evaluation = evaluateSheet(source.bytes);
-    wellSoFar &&= evaluation.ok;
+    const tables = await tablesBeside(source.name, console);
+    for (const problem of tables.problems.filter((found) => !told.has(found))) {
+      told.add(problem);
+      console.err(`kilofoot: ${problem}\n`);
+    }
+    const evaluation = evaluateSheet(source.bytes, { tableFiles: tables.files });
+    wellSoFar &&= evaluation.ok && tables.problems.length === 0;
     parts.push(
       format === 'json'
         ? `${JSON.stringify(jsonReport(source.name, evaluation))}\n`

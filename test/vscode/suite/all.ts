@@ -2,4 +2,5 @@ import './opening';
 import './editing';
 import './language';
 import './broken';
+import './tables';
 import './large';

@@ -15,7 +15,7 @@ export function includes(found: string, part: string): void {
 }
 
 /** Waits until `look` gives something. */
-export async function until<T>(what: string, look: () => T | undefined | false, limit = 8000): Promise<T> {
+export async function until<T>(what: string, look: () => T | undefined | false, limit = 20_000): Promise<T> {
   const end = Date.now() + limit;
   for (;;) {
     const found = look();
