@@ -5,6 +5,7 @@ export type * from './evaluation/value';
 export { defineFormula } from './formula';
 export * from './library';
 export { mathematics } from './mathematics';
+export { measurement } from './measurement';
 export type * from './program';
 export { createProgram } from './program/sheet-program';
 export { format } from './syntax/format';

@@ -1,6 +1,6 @@
 import { functionPage } from '../display';
 import { hoverAt } from '../editor';
-import { mathematics, nearest } from '../language';
+import { mathematics, measurement, nearest } from '../language';
 import { createLibrary } from '../library';
 import { lintPage, rules } from '../lints';
 import { listTables, type TableInfo } from '../tables';
@@ -67,7 +67,8 @@ function nearestOf(name: string, names: readonly string[]): string[] {
 
 const functions = () => {
   const library = createLibrary();
-  return 'problem' in library ? mathematics : [...library.functions.values(), ...mathematics];
+  const builtIn = [...mathematics, ...measurement];
+  return 'problem' in library ? builtIn : [...library.functions.values(), ...builtIn];
 };
 
 /** What the editor shows when the pointer rests at an offset of a one-line sheet. */

@@ -24,6 +24,8 @@ export class Statement {
   compiled?: CompiledStatement;
   /** True when it came to a value, or defines a function that can be called. */
   succeeded = false;
+  /** True when it takes a reading or needs a name that hangs on one. */
+  isUncertain = false;
   /** True when it needs its own result. */
   isCyclic = false;
   /** While statements are ordered: how many of those that it needs are not in order yet; else -1. */

@@ -20,7 +20,8 @@ export type Type =
   | { readonly kind: 'object'; readonly object: ObjectType }
   | { readonly kind: 'record'; readonly name: string; readonly fields: ReadonlyMap<string, Type> }
   | { readonly kind: 'list'; readonly element: Type }
-  | { readonly kind: 'meter' }
+  /** `measures` is absent for a meter whose accuracy fits readings of any kind. */
+  | { readonly kind: 'meter'; readonly measures?: Extract<Type, { kind: 'quantity' }> }
   /** After an error that was reported already; nothing more is said about it. */
   | { readonly kind: 'unknown' };
 

@@ -3,7 +3,8 @@ import type { BoundArgument, LibraryCall, Meaning } from '../checking/meaning';
 import type { Type } from '../checking/type';
 import { ownUnit } from '../checking/types';
 import { Absent, type Call, Failure, type ParameterType, type ResultType } from '../library';
-import { sizeOf } from './layout';
+import { propagateByDifferences } from './differences';
+import { sizeOf, slotTypes } from './layout';
 import { type Machine, NoValue, noValue, type Site } from './machine';
 import { isMissing } from './sites';
 
@@ -41,6 +42,24 @@ export class CallSite implements Site {
   }
 
   run(machine: Machine): void {
+    this.perform(machine, this.watcher);
+  }
+
+  runWithDoubt(machine: Machine): void {
+    const { call, target } = this;
+    const turns = propagateByDifferences(machine, {
+      inputs: this.slots.flat(),
+      target,
+      types: slotTypes(call.result),
+      run: () => this.perform(machine, undefined),
+    });
+    if (turns) {
+      machine.uncertain.turning.set(call, this.meaning);
+    }
+    this.run(machine);
+  }
+
+  private perform(machine: Machine, watcher: Watcher | undefined): void {
     const args: Record<string, unknown> = Object.create(null);
     for (const [i, argument] of this.call.arguments.entries()) {
       const value = this.gather(machine, argument, this.slots[i]);
@@ -50,7 +69,7 @@ export class CallSite implements Site {
       }
       args[argument.parameter] = value;
     }
-    const call = this.watcher?.begin(this, machine) ?? this.silent;
+    const call = watcher?.begin(this, machine) ?? this.silent;
     const result = this.evaluate(args, call);
     if (result instanceof Failure) {
       const at = this.call.arguments.find(({ parameter }) => parameter === result.parameter);
@@ -58,7 +77,7 @@ export class CallSite implements Site {
     } else {
       this.spread(machine, result);
     }
-    this.watcher?.end(this, machine);
+    watcher?.end(this, machine);
   }
 
   private evaluate(args: Record<string, unknown>, call: Call): unknown {

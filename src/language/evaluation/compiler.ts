@@ -1,41 +1,20 @@
 import { toBase } from '../../units';
-import type { LibraryCall, Meaning, SheetCall } from '../checking/meaning';
+import type { LibraryCall, SheetCall } from '../checking/meaning';
+import { differenceWritten } from '../checking/readings';
 import type { Type } from '../checking/type';
 import { plainNumberType } from '../checking/types';
 import { constants } from '../mathematics/constants';
 import type { MathematicsFunction } from '../mathematics/operation';
-import { Node, Operator, textOf } from '../syntax/tree';
+import { measured } from '../measurement';
+import { children, Node, Operator, textOf } from '../syntax/tree';
 import { CallSite, type Watcher } from './call-site';
+import { fold } from './fold';
+import type { Frame } from './frame';
 import { offsetOf, sizeOf } from './layout';
 import type { Machine, Site } from './machine';
-import { instructionLength, Operation } from './operations';
+import { instructionLength, Operation, operationOf } from './operations';
+import { readingSite } from './reading-site';
 import { ListSite, ManySite, SameSite, TwoSite } from './sites';
-
-/** Where names are found while one expression is compiled: its tree's meaning and the slots of local names. */
-export interface Frame {
-  readonly meaning: Meaning;
-  readonly locals?: ReadonlyMap<string, number>;
-  /** Slot of every node, when they are kept for looking at; else absent. */
-  readonly slots?: Map<number, number>;
-  /** Frames of the sheet's functions called here, by call node. */
-  readonly inner?: Map<number, Frame>;
-}
-
-const arithmetic: Partial<Record<Operator, Operation>> = {
-  [Operator.Add]: Operation.Add,
-  [Operator.Subtract]: Operation.Subtract,
-  [Operator.Multiply]: Operation.Multiply,
-  [Operator.Divide]: Operation.Divide,
-  [Operator.Power]: Operation.Power,
-  [Operator.Equal]: Operation.Equal,
-  [Operator.NotEqual]: Operation.NotEqual,
-  [Operator.Less]: Operation.Less,
-  [Operator.LessOrEqual]: Operation.LessOrEqual,
-  [Operator.Greater]: Operation.Greater,
-  [Operator.GreaterOrEqual]: Operation.GreaterOrEqual,
-  [Operator.And]: Operation.And,
-  [Operator.Or]: Operation.Or,
-};
 
 /**
  * Turns checked expressions into instructions. Names are slots already, conversions vanish (all numbers are in the
@@ -47,6 +26,8 @@ export class Compiler {
   private inUse = 0;
   /** Slots that belong to the statement being compiled. */
   owned: readonly number[] = [];
+  /** True once a statement compiled since this was reset takes a reading. */
+  takesReadings = false;
 
   constructor(
     private readonly machine: Machine,
@@ -100,6 +81,9 @@ export class Compiler {
         return this.call(frame, node, target);
       case Node.Designation:
         return this.place(this.object(frame.meaning.designations.get(node)?.value), 1, target);
+      case Node.PlusMinus:
+      case Node.Reading:
+        return this.reading(frame, node, target);
       case Node.Text:
         return this.place(this.object(unquoted(textOf(tree, node))), 1, target);
       default:
@@ -207,7 +191,7 @@ export class Compiler {
       this.site(new SameSite(object, left, right, operator === Operator.Equal, slot));
       return slot;
     }
-    const operation = arithmetic[operator] ?? Operation.NoValue;
+    const operation = operationOf[operator] ?? Operation.NoValue;
     if (operator <= Operator.Power && !this.keep && machine.holdsConstant(left) && machine.holdsConstant(right)) {
       const value = fold(operator, machine.numbers[left], machine.numbers[right]);
       if (Number.isFinite(value)) {
@@ -307,6 +291,10 @@ export class Compiler {
     );
     this.inUse = before;
     const { definition } = call;
+    if (definition === measured) {
+      const [[value], [standard]] = call.arguments.map(({ nodes }) => nodes);
+      return this.source(frame, node, value, standard, target);
+    }
     if ('operation' in definition) {
       return this.mathematics(definition as MathematicsFunction, call, slots, target);
     }
@@ -326,12 +314,12 @@ export class Compiler {
     const [first] = call.arguments;
     switch (operation.kind) {
       case 'one':
-        this.machine.emit(Operation.One, slot, x[0], this.machine.addFunction(operation.compute));
+        this.machine.emit(Operation.One, slot, x[0], this.machine.addFunction(operation.compute, operation.slope));
         return slot;
       case 'two': {
         // A step that is not written is one of the first argument's unit.
         const { unit } = first.type.kind === 'quantity' ? first.type : plainNumberType();
-        this.site(new TwoSite(operation.compute, x[0], y[0] ?? this.constant(unit.factor), slot));
+        this.site(new TwoSite(operation, x[0], y[0] ?? this.constant(unit.factor), slot));
         return slot;
       }
       case 'many':
@@ -355,23 +343,26 @@ export class Compiler {
     return this.expression(inner, call.body, target);
   }
 
+  /** `value ± limits` or `value by meter` */
+  private reading(frame: Frame, node: number, target: number): number {
+    const { tree } = frame.meaning;
+    const [value, spread] = children(tree, node);
+    return this.source(frame, node, value, spread, target);
+  }
+
+  /** A value that is a source of doubt: what it is off by follows from its limits, its meter or its uncertainty. */
+  private source(frame: Frame, node: number, value: number, spread: number, target: number): number {
+    this.takesReadings = true;
+    const degrees = differenceWritten(frame.meaning, spread);
+    const spreadSlot = degrees === undefined ? this.expression(frame, spread) : this.constant(degrees);
+    const valueSlot = this.expression(frame, value);
+    const slot = this.slotFor(1, target);
+    this.site(readingSite(frame.meaning, { node, value, spread }, valueSlot, spreadSlot, slot));
+    return slot;
+  }
+
   private site(site: Site): void {
     this.machine.emit(Operation.Site, 0, this.machine.addSite(site));
-  }
-}
-
-function fold(operator: Operator, a: number, b: number): number {
-  switch (operator) {
-    case Operator.Add:
-      return a + b;
-    case Operator.Subtract:
-      return a - b;
-    case Operator.Multiply:
-      return a * b;
-    case Operator.Divide:
-      return a / b;
-    default:
-      return a ** b;
   }
 }
 

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../../text';
 import { Absent } from '../library';
 import type { MathematicsFunction } from '../mathematics/operation';
 import { children, Node, Operator, spanOf, textOf } from '../syntax/tree';
-import type { Frame } from './compiler';
+import type { Frame } from './frame';
 import { NoValue } from './machine';
 import { hasValue } from './read-value';
 import type { Replay } from './replay';
@@ -77,6 +77,12 @@ function explain(replay: Replay, frame: Frame, node: number, slot: number): Culp
         code: 'cannot-tell',
         message: `The readings cannot tell whether \`${textOf(tree, tree.firstChildren[node])}\`, so neither branch can be taken.`,
       };
+    case Node.Reading:
+    case Node.PlusMinus:
+      if (object instanceof NoValue && object.message) {
+        return { node: object.node ?? node, code: object.code ?? 'no-result', message: object.message };
+      }
+      break;
     default:
   }
   const call = calls.get(node);

@@ -12,6 +12,10 @@ export function sizeOf(type: Type): number {
   return size;
 }
 
+/** The type of each slot that a value of this type takes. */
+export const slotTypes = (type: Type): readonly Type[] =>
+  type.kind === 'record' ? [...type.fields.values()].flatMap(slotTypes) : [type];
+
 /** Where a field lies, counted from the record's first slot. */
 export function offsetOf(type: Type & { kind: 'record' }, wanted: string): number {
   let offset = 0;

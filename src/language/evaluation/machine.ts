@@ -1,8 +1,11 @@
 import { instructionLength, nearness, Operation } from './operations';
+import { UncertainSlots } from './uncertain-slots';
 
 /** Work that is more than arithmetic: a call of a library function, a list, a comparison of objects. */
 export interface Site {
   run(machine: Machine): void;
+  /** Runs and carries the doubt of what goes in along; absent where what comes out has none. */
+  runWithDoubt?(machine: Machine): void;
 }
 
 /** Stands in an object slot that has no value because something went wrong on the way. */
@@ -33,6 +36,9 @@ export class Machine {
   codeLength = 0;
   readonly sites: Site[] = [];
   readonly functionsOfOne: ((x: number) => number)[] = [];
+  /** The derivative of each. */
+  readonly slopesOfOne: ((x: number) => number)[] = [];
+  readonly uncertain = new UncertainSlots();
 
   /** `size` slots in a row that nothing else uses. */
   allocate(size: number): number {
@@ -109,9 +115,13 @@ export class Machine {
     return this.sites.push(site) - 1;
   }
 
-  addFunction(compute: (x: number) => number): number {
+  addFunction(compute: (x: number) => number, slope: (x: number) => number): number {
     const index = this.functionsOfOne.indexOf(compute);
-    return index >= 0 ? index : this.functionsOfOne.push(compute) - 1;
+    if (index >= 0) {
+      return index;
+    }
+    this.slopesOfOne.push(slope);
+    return this.functionsOfOne.push(compute) - 1;
   }
 
   /** What a later `forget` returns to: code, sites and slots made since then are dropped. */
@@ -120,6 +130,9 @@ export class Machine {
   }
 
   forget(mark: ReturnType<Machine['mark']>): void {
+    if (!this.uncertain.isEmpty) {
+      this.uncertain.clearFrom(mark.used);
+    }
     this.objects.fill(undefined, mark.used, this.used);
     this.used = mark.used;
     this.codeLength = mark.codeLength;

@@ -1,3 +1,5 @@
+import { Operator } from '../syntax/tree';
+
 /**
  * What the machine can do. An instruction is four integers: the operation, the slot it writes and two operands, which
  * are slots unless said otherwise. Answers of yes or no are numbers too: 1 yes, 0 no, 0.5 cannot tell.
@@ -39,3 +41,20 @@ export const instructionLength = 4;
  * after conversion, and a check must not turn on that.
  */
 export const nearness = 1e-12;
+
+/** What the machine does for an operator between two expressions. */
+export const operationOf: Partial<Record<Operator, Operation>> = {
+  [Operator.Add]: Operation.Add,
+  [Operator.Subtract]: Operation.Subtract,
+  [Operator.Multiply]: Operation.Multiply,
+  [Operator.Divide]: Operation.Divide,
+  [Operator.Power]: Operation.Power,
+  [Operator.Equal]: Operation.Equal,
+  [Operator.NotEqual]: Operation.NotEqual,
+  [Operator.Less]: Operation.Less,
+  [Operator.LessOrEqual]: Operation.LessOrEqual,
+  [Operator.Greater]: Operation.Greater,
+  [Operator.GreaterOrEqual]: Operation.GreaterOrEqual,
+  [Operator.And]: Operation.And,
+  [Operator.Or]: Operation.Or,
+};

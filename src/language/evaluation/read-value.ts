@@ -1,8 +1,12 @@
 import type { Type } from '../checking/type';
+import { ownUnit, plainNumberType, type QuantityOf, writtenIn } from '../checking/types';
 import { Absent } from '../library';
+import type { Meter } from '../measurement';
+import { uncertaintyOf } from './coverage';
+import type { Gradient } from './gradient';
 import { sizeOf } from './layout';
 import { type Machine, NoValue } from './machine';
-import type { Value } from './value';
+import type { QuantityValue, Value } from './value';
 
 /** True when the slots hold a value of this type. A record has one even where single fields are absent. */
 export function hasValue(machine: Machine, type: Type, slot: number): boolean {
@@ -26,10 +30,18 @@ export function readValue(machine: Machine, type: Type, slot: number): Value {
   const object = machine.objects[slot];
   switch (type.kind) {
     case 'quantity':
-      return quantityValue(type, machine.numbers[slot]);
+      return uncertainQuantity(type, machine.numbers[slot], machine.uncertain.gradient(slot));
     case 'boolean': {
       const answer = machine.numbers[slot];
-      return { kind: 'boolean', value: answer === 0.5 ? 'cannot tell' : answer === 1 };
+      const doubt = machine.uncertain.doubt(slot);
+      return { kind: 'boolean', value: answer === 0.5 ? 'cannot tell' : answer === 1, ...(doubt && { doubt }) };
+    }
+    case 'list': {
+      const value = valueOfObject(type, object);
+      const gradients = machine.uncertain.items(slot);
+      return value.kind === 'list' && gradients
+        ? { ...value, items: value.items.map((item, i) => withGradient(item, gradients[i])) }
+        : value;
     }
     case 'record': {
       const fields = new Map<string, Value>();
@@ -49,7 +61,13 @@ export function readValue(machine: Machine, type: Type, slot: number): Value {
   }
 }
 
-export const quantityValue = (type: Type & { kind: 'quantity' }, base: number): Value => ({
+const withGradient = (value: Value, gradient: Gradient | undefined): Value =>
+  value.kind === 'quantity' && gradient ? { ...value, uncertainty: uncertaintyOf(value.base, gradient) } : value;
+
+const uncertainQuantity = (type: QuantityOf, base: number, gradient: Gradient | undefined): Value =>
+  withGradient(quantityValue(type, base), gradient);
+
+export const quantityValue = (type: Type & { kind: 'quantity' }, base: number): QuantityValue => ({
   kind: 'quantity',
   base,
   type: type.quantity,
@@ -74,7 +92,18 @@ function valueOfObject(type: Type, object: unknown): Value {
         kind: 'list',
         items: Array.from(object as ArrayLike<unknown>, (item) => valueOfObject(type.element, item)),
       };
+    case 'meter':
+      return { kind: 'meter', terms: termsOf(type, object as Meter) };
     default:
       return { kind: 'absent', because: 'it has no value' };
   }
+}
+
+/** The terms of a meter's accuracy that are not zero. */
+function termsOf(type: Extract<Type, { kind: 'meter' }>, { reading, digits, range }: Meter): QuantityValue[] {
+  return [
+    ...(reading > 0 ? [quantityValue(writtenIn(ownUnit('%')), reading / 100)] : []),
+    ...(digits > 0 ? [quantityValue(plainNumberType(), digits)] : []),
+    ...(range > 0 ? [quantityValue(type.measures ?? plainNumberType(), range)] : []),
+  ];
 }

@@ -1,7 +1,8 @@
 import type { Statement } from '../checking/binding';
 import type { Type } from '../checking/type';
 import type { Watcher } from './call-site';
-import { Compiler, type Frame } from './compiler';
+import { Compiler } from './compiler';
+import type { Frame } from './frame';
 import { sizeOf } from './layout';
 import type { Machine } from './machine';
 import { hasValue, readValue } from './read-value';
@@ -34,7 +35,7 @@ export function replay<T>(runner: Runner, statement: Statement, use: (replay: Re
     const frame: Frame = { meaning: statement.cell.meaning, slots: new Map(), inner: new Map() };
     const target = machine.extend(sizeOf(statement.type));
     compiler.statement(frame, statement.expression, target);
-    machine.run(mark.codeLength, machine.codeLength);
+    runner.execute(statement, mark.codeLength, machine.codeLength);
     return use(new Replay(machine, frame));
   } finally {
     machine.forget(mark);

@@ -1,8 +1,10 @@
 import type { Statement } from '../checking/binding';
 import type { Library } from '../library';
-import { Compiler, type Frame } from './compiler';
+import { Compiler } from './compiler';
+import type { Frame } from './frame';
 import { sizeOf } from './layout';
 import { Machine } from './machine';
+import { runWithDoubt } from './propagation';
 import { hasValue } from './read-value';
 
 /** Where a statement's instructions and values lie. */
@@ -15,6 +17,8 @@ export interface CompiledStatement {
   readonly size: number;
   /** Slots it uses beside: pairs of slot and size. */
   readonly owned: readonly number[];
+  /** True when it makes something uncertain: a reading, limits. */
+  readonly takesReadings: boolean;
 }
 
 /** Shared, because most statements own no slots. */
@@ -48,8 +52,16 @@ export class Runner {
     const start = machine.codeLength;
     const frame: Frame = { meaning: statement.cell.meaning };
     compiler.owned = none;
+    compiler.takesReadings = false;
     compiler.statement(frame, statement.expression, slot);
-    statement.compiled = { start, end: machine.codeLength, slot, size, owned: compiler.owned };
+    statement.compiled = {
+      start,
+      end: machine.codeLength,
+      slot,
+      size,
+      owned: compiler.owned,
+      takesReadings: compiler.takesReadings,
+    };
   }
 
   /** Gives back what a statement used. */
@@ -73,9 +85,23 @@ export class Runner {
 
   /** Runs one statement; true when it has a value. */
   run(statement: Statement): boolean {
-    const { start, end, slot } = statement.compiled!;
-    this.machine.run(start, end);
+    const { start, end, slot, size } = statement.compiled!;
+    const { uncertain } = this.machine;
+    if (!uncertain.isEmpty) {
+      uncertain.clear(slot, size);
+    }
+    this.execute(statement, start, end);
     return hasValue(this.machine, statement.type, slot);
+  }
+
+  /** Runs instructions of a statement; with what is uncertain only where something is. */
+  execute({ isUncertain }: Statement, start: number, end: number): void {
+    if (isUncertain) {
+      this.machine.uncertain.turning.clear();
+      runWithDoubt(this.machine, start, end);
+    } else {
+      this.machine.run(start, end);
+    }
   }
 
   /** True when so much code was dropped that compiling everything again is cheaper than carrying it. */
@@ -90,6 +116,13 @@ export class Runner {
       this.isInOrder = true;
     }
     this.machine.run(0, this.machine.codeLength);
+    if (!this.machine.uncertain.isEmpty) {
+      for (const statement of ordered()) {
+        if (statement.isUncertain && statement.compiled) {
+          this.run(statement);
+        }
+      }
+    }
   }
 
   /** Compiles these statements anew, one behind the other in the order given, and nothing else. */

@@ -1,5 +1,9 @@
 import type { ObjectType, Type } from '../checking/type';
+import { plainNumberType } from '../checking/types';
 import { Absent } from '../library';
+import type { Operation as MathematicsOperation } from '../mathematics/operation';
+import { propagateByDifferences } from './differences';
+import { combine } from './gradient';
 import { type Machine, NoValue, noValue, type Site } from './machine';
 
 /** True for the mark of something that went wrong and for a field that has no value. */
@@ -22,6 +26,13 @@ export class ListSite implements Site {
       machine.objects[this.target] = objects.some(isMissing) ? noValue : objects;
     }
   }
+
+  runWithDoubt(machine: Machine): void {
+    const gradients = this.items.map((slot) => machine.uncertain.gradient(slot));
+    this.run(machine);
+    machine.uncertain.clear(this.target, 1);
+    machine.uncertain.setItems(this.target, gradients);
+  }
 }
 
 /** A function over any number of values. */
@@ -43,12 +54,18 @@ export class ManySite implements Site {
     const values = this.slots.map((slot) => machine.numbers[slot]);
     machine.numbers[this.target] = values.every(Number.isFinite) ? this.compute(values) : Number.NaN;
   }
+
+  runWithDoubt(machine: Machine): void {
+    const { slots: inputs, target } = this;
+    propagateByDifferences(machine, { inputs, target, types: [plainNumberType()], run: () => this.run(machine) });
+    this.run(machine);
+  }
 }
 
 /** A function of two numbers. */
 export class TwoSite implements Site {
   constructor(
-    private readonly compute: (x: number, y: number) => number,
+    private readonly operation: Extract<MathematicsOperation, { kind: 'two' }>,
     private readonly a: number,
     private readonly b: number,
     private readonly target: number,
@@ -57,7 +74,17 @@ export class TwoSite implements Site {
   run(machine: Machine): void {
     const x = machine.numbers[this.a];
     const y = machine.numbers[this.b];
-    machine.numbers[this.target] = this.compute(x, y) + (x - x) + (y - y);
+    machine.numbers[this.target] = this.operation.compute(x, y) + (x - x) + (y - y);
+  }
+
+  runWithDoubt(machine: Machine): void {
+    const { numbers, uncertain } = machine;
+    const a = uncertain.gradient(this.a);
+    const b = uncertain.gradient(this.b);
+    const [byX, byY] = a || b ? this.operation.slopes(numbers[this.a], numbers[this.b]) : [0, 0];
+    this.run(machine);
+    uncertain.clear(this.target, 1);
+    uncertain.setGradient(this.target, combine(a, byX, b, byY));
   }
 }
 

@@ -36,6 +36,8 @@ export interface Uncertainty {
   readonly low: number;
   readonly high: number;
   readonly coverageFactor: number;
+  /** The guaranteed half-width, every limit against us at once; absent where a source states none. */
+  readonly limits?: number;
   /** What it comes from, largest first. */
   readonly sources: readonly { readonly name: string; readonly share: number }[];
 }

@@ -7,6 +7,7 @@ import { failureOf } from '../evaluation/failures';
 import { inputProblem } from '../evaluation/input-range';
 import { replay } from '../evaluation/replay';
 import type { Runner } from '../evaluation/runner';
+import { turningCalls } from '../evaluation/turning-calls';
 import { Node } from '../syntax/tree';
 import { circular, duplicates, inOrder } from './definition-problems';
 import { orderByDependency } from './dependency-order';
@@ -95,6 +96,9 @@ export class Settler {
   private run(statement: Statement): void {
     statement.runDiagnostics = noDiagnostics;
     statement.succeeded = false;
+    statement.isUncertain =
+      statement.compiled?.takesReadings === true ||
+      statement.uses.some((name) => name.definition?.isUncertain === true);
     const missing = missingOf(statement);
     if (!missing && statement.checkDiagnostics.length === 0) {
       statement.succeeded = statement.compiled
@@ -109,10 +113,9 @@ export class Settler {
       statement.runDiagnostics = [replay(this.runner, statement, (run) => failureOf(run, statement.expression))];
       return false;
     }
+    const turning = statement.isUncertain ? turningCalls(this.runner, statement) : noDiagnostics;
     const problem = inputProblem(this.runner, statement);
-    if (problem) {
-      statement.runDiagnostics = [problem];
-    }
+    statement.runDiagnostics = problem ? [problem] : turning;
     return !problem;
   }
 }

@@ -9,6 +9,7 @@ import { Runner } from '../evaluation/runner';
 import type { Value } from '../evaluation/value';
 import type { FunctionDefinition, Library } from '../library';
 import { mathematics } from '../mathematics';
+import { measurement } from '../measurement';
 import type { NameInfo, Program, StatementResult } from '../program';
 import { parse } from '../syntax/parser';
 import type { SyntaxTree } from '../syntax/tree';
@@ -29,7 +30,9 @@ export class SheetProgram implements Program {
   private namesMade: ReadonlyMap<string, NameInfo> | undefined;
 
   constructor(readonly library: Library) {
-    const functions = new Map<string, FunctionDefinition>(mathematics.map((one) => [one.name, one]));
+    const functions = new Map<string, FunctionDefinition>(
+      [...mathematics, ...measurement].map((one) => [one.name, one]),
+    );
     for (const [name, definition] of library.functions) {
       functions.set(name, definition);
     }

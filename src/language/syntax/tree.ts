@@ -93,6 +93,11 @@ export enum Node {
   PlusMinus,
   /** Children: list expression, condition. `panel.load where panel.phase == "A"` */
   Where,
+  /**
+   * Children: Name (unknown), low expression, high expression, left expression, right expression. The value of the
+   * unknown between low and high where left equals right. Never written so: solving makes it.
+   */
+  Root,
 }
 
 /** Operators of Binary and Unary nodes. */

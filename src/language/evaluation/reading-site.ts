@@ -1,0 +1,113 @@
+import type { Meaning } from '../checking/meaning';
+import { isShareOf, lastDigitOf } from '../checking/readings';
+import type { Meter } from '../measurement';
+import { Node, type SyntaxTree, textOf } from '../syntax/tree';
+import { combine, halfWidthOfOne, type Source } from './gradient';
+import { type Machine, NoValue, type Site } from './machine';
+
+const sources = new WeakMap<SyntaxTree, Map<number, Source>>();
+
+/** The source that a node stands for; the same one however often it is compiled. */
+function sourceAt(tree: SyntaxTree, node: number, stated: Source['stated']): Source {
+  let known = sources.get(tree);
+  if (!known) {
+    known = new Map();
+    sources.set(tree, known);
+  }
+  let source = known.get(node);
+  if (!source) {
+    source = { name: textOf(tree, node).replace(/\s+/g, ' '), stated };
+    known.set(node, source);
+  }
+  return source;
+}
+
+/** How far a reading may be off: a half-width, or a standard uncertainty, in the coherent SI unit; or why it has none. */
+type Spread = (machine: Machine, value: number) => number | NoValue;
+
+/** A value with a doubt of its own: `13.2 Ω by bench`, `13.2 Ω ± 0.1 Ω`, `measured(…)`. */
+export class ReadingSite implements Site {
+  constructor(
+    private readonly value: number,
+    private readonly source: Source,
+    private readonly spread: Spread,
+    private readonly target: number,
+  ) {}
+
+  run(machine: Machine): void {
+    this.take(machine);
+  }
+
+  runWithDoubt(machine: Machine): void {
+    const spread = this.take(machine);
+    const { uncertain } = machine;
+    const standard = this.source.stated === 'standard' ? spread : spread / halfWidthOfOne;
+    const own = standard > 0 ? new Map([[this.source, standard]]) : undefined;
+    const gradient = combine(uncertain.gradient(this.value), 1, own, 1);
+    uncertain.clear(this.target, 1);
+    uncertain.setGradient(this.target, gradient);
+  }
+
+  /** Writes the value and returns how far it may be off. */
+  private take(machine: Machine): number {
+    const value = machine.numbers[this.value];
+    const spread = this.spread(machine, value);
+    machine.numbers[this.target] = spread instanceof NoValue ? Number.NaN : value + (spread - spread);
+    machine.objects[this.target] = spread instanceof NoValue ? spread : undefined;
+    return spread instanceof NoValue ? Number.NaN : spread;
+  }
+}
+
+/** `± limits`, or a standard uncertainty: a number in a slot, a share of the value where `isShare`. */
+const statedSpread =
+  (slot: number, isShare: boolean, node: number): Spread =>
+  (machine, value) => {
+    const spread = machine.numbers[slot];
+    return spread < 0
+      ? new NoValue('negative-limits', 'Limits are written without a sign: they reach as far up as down.', node)
+      : isShare
+        ? spread * Math.abs(value)
+        : spread;
+  };
+
+/** The limits that a meter guarantees: a share of the reading, so many of its last digits, and a fixed part. */
+const meterSpread =
+  (slot: number, isTemperature: boolean, lastDigit: number | undefined, node: number): Spread =>
+  (machine, value) => {
+    const meter = machine.objects[slot];
+    if (meter instanceof NoValue) {
+      return meter;
+    }
+    const { reading, digits, range, resolution = lastDigit } = meter as Meter;
+    if (reading > 0 && isTemperature) {
+      const message = 'A percentage of a temperature hangs on its scale. State the accuracy as `range:` in K.';
+      return new NoValue('percent-of-temperature', message, node);
+    }
+    if (digits > 0 && resolution === undefined) {
+      const message =
+        'This meter counts its last digits, and the reading is not written as a number that shows them. State the `resolution:` of the meter.';
+      return new NoValue('no-resolution', message, node);
+    }
+    return (reading * Math.abs(value)) / 100 + digits * (resolution ?? 0) + range;
+  };
+
+/** What a node that states a doubt does: the nodes of itself, of the value and of what says how far that is off. */
+export function readingSite(
+  meaning: Meaning,
+  { node, value, spread }: { readonly node: number; readonly value: number; readonly spread: number },
+  valueSlot: number,
+  spreadSlot: number,
+  target: number,
+): ReadingSite {
+  const { tree, types } = meaning;
+  const kind = tree.kinds[node] as Node;
+  if (kind === Node.Reading) {
+    const type = types[value];
+    const isTemperature = type.kind === 'quantity' && type.quantity.kind === 'absolute';
+    const limits = meterSpread(spreadSlot, isTemperature, lastDigitOf(meaning, value), spread);
+    return new ReadingSite(valueSlot, sourceAt(tree, node, 'meter'), limits, target);
+  }
+  const isLimits = kind === Node.PlusMinus;
+  const stated = statedSpread(spreadSlot, isLimits && isShareOf(meaning, value, spread), spread);
+  return new ReadingSite(valueSlot, sourceAt(tree, node, isLimits ? 'limits' : 'standard'), stated, target);
+}

@@ -1,0 +1,134 @@
+import { Operator, type SyntaxTree } from '../syntax/tree';
+import { add, divide, type Expression, holds, multiply, negate, number, power } from './expression';
+
+/** Coefficient by degree of the unknown. */
+export type Polynomial = ReadonlyMap<number, Expression>;
+
+/** One polynomial over another. */
+interface Fraction {
+  readonly over: Polynomial;
+  readonly under: Polynomial;
+}
+
+/** Higher powers are left to the search between bounds. */
+const largestPower = 4;
+const one: Polynomial = new Map([[0, number(1)]]);
+
+/** `left - right`, brought over one denominator and that dropped, as a polynomial of the unknown; or undefined. */
+export function polynomialOf(
+  tree: SyntaxTree,
+  left: Expression,
+  right: Expression,
+  unknown: string,
+): Polynomial | undefined {
+  const a = fractionOf(tree, left, unknown);
+  const b = fractionOf(tree, right, unknown);
+  return a && b && sum(product(a.over, b.under), product(b.over, a.under), true);
+}
+
+function fractionOf(tree: SyntaxTree, expression: Expression, unknown: string): Fraction | undefined {
+  if (!holds(tree, expression, unknown)) {
+    return { over: new Map([[0, expression]]), under: one };
+  }
+  switch (expression.kind) {
+    case 'unknown':
+      return { over: new Map([[1, number(1)]]), under: one };
+    case 'negated': {
+      const inner = fractionOf(tree, expression.operand, unknown);
+      return inner && { over: sum(new Map(), inner.over, true), under: inner.under };
+    }
+    case 'binary':
+      return binary(tree, expression, unknown);
+    default:
+      return undefined;
+  }
+}
+
+function binary(
+  tree: SyntaxTree,
+  { operator, left, right }: Extract<Expression, { kind: 'binary' }>,
+  unknown: string,
+): Fraction | undefined {
+  const a = fractionOf(tree, left, unknown);
+  if (operator === Operator.Power) {
+    const exponent = right.kind === 'number' ? right.value : 0;
+    if (!a || !Number.isInteger(exponent) || exponent < 1 || exponent > largestPower) {
+      return undefined;
+    }
+    return { over: raised(a.over, exponent), under: raised(a.under, exponent) };
+  }
+  const b = fractionOf(tree, right, unknown);
+  if (!a || !b) {
+    return undefined;
+  }
+  switch (operator) {
+    case Operator.Multiply:
+      return { over: product(a.over, b.over), under: product(a.under, b.under) };
+    case Operator.Divide:
+      return { over: product(a.over, b.under), under: product(a.under, b.over) };
+    default: {
+      const isDifference = operator === Operator.Subtract;
+      return a.under === one && b.under === one
+        ? { over: sum(a.over, b.over, isDifference), under: one }
+        : {
+            over: sum(product(a.over, b.under), product(b.over, a.under), isDifference),
+            under: product(a.under, b.under),
+          };
+    }
+  }
+}
+
+function sum(a: Polynomial, b: Polynomial, isDifference: boolean): Polynomial {
+  const result = new Map(a);
+  for (const [degree, coefficient] of b) {
+    const signed = isDifference ? negate(coefficient) : coefficient;
+    const before = result.get(degree);
+    result.set(degree, before ? add(before, signed) : signed);
+  }
+  return withoutZeros(result);
+}
+
+function product(a: Polynomial, b: Polynomial): Polynomial {
+  if (a === one || b === one) {
+    return a === one ? b : a;
+  }
+  const result = new Map<number, Expression>();
+  for (const [i, x] of a) {
+    for (const [j, y] of b) {
+      const before = result.get(i + j);
+      const term = multiply(x, y);
+      result.set(i + j, before ? add(before, term) : term);
+    }
+  }
+  return withoutZeros(result);
+}
+
+function raised(base: Polynomial, exponent: number): Polynomial {
+  if (base === one) {
+    return one;
+  }
+  if (base.size === 1) {
+    const [[degree, coefficient]] = base;
+    const isOne = coefficient.kind === 'number' && coefficient.value === 1;
+    return new Map([[degree * exponent, isOne ? coefficient : power(coefficient, number(exponent))]]);
+  }
+  let result = base;
+  for (let i = 1; i < exponent; i++) {
+    result = product(result, base);
+  }
+  return result;
+}
+
+const withoutZeros = (polynomial: Polynomial): Polynomial =>
+  new Map([...polynomial].filter(([, c]) => c.kind !== 'number' || c.value !== 0));
+
+/** `x^degree = value` when the polynomial has one power of the unknown beside its constant term; else undefined. */
+export function singlePower(polynomial: Polynomial): { degree: number; value: Expression } | undefined {
+  const constant = polynomial.get(0);
+  const rest = [...polynomial].filter(([degree]) => degree !== 0);
+  if (rest.length !== 1 || !constant) {
+    return undefined;
+  }
+  const [[degree, coefficient]] = rest;
+  return { degree, value: divide(negate(constant), coefficient) };
+}
