@@ -49,6 +49,7 @@ export function writeSettings(scratch: string, more: Readonly<Record<string, unk
     'chat.disableAIFeatures': true,
     'chat.commandCenter.enabled': false,
     'editor.cursorBlinking': 'solid',
+    'files.autoSave': 'off', // In the browser it is on unless said.
     ...more,
   };
   writeFileSync(join(folder, 'settings.json'), JSON.stringify(settings));
