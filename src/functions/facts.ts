@@ -46,8 +46,8 @@ export interface CircuitFact extends Fact {
   readonly kind: CircuitKind | undefined;
   readonly continuous: boolean;
   readonly continuousGiven: boolean;
-  /** The load's current. */
-  readonly designCurrent: number;
+  /** The load's own current, without the 25 % that a rule may add. */
+  readonly loadCurrent: number;
   /**
    * What `totalAmpacity` must not fall below. With 125 % where that applies; but where a derated conductor passes that
    * comparison at the terminals, before derating, the code asks only for the load itself after derating.

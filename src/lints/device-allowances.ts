@@ -55,7 +55,7 @@ export function deviceAllowance(fact: CircuitFact): DeviceAllowance {
     return { rule: own.rule, largest: undefined };
   }
   const byAmpacity = own.times && own.times * fact.totalAmpacity;
-  const byLoad = own.timesLoad && own.timesLoad * fact.designCurrent;
+  const byLoad = own.timesLoad && own.timesLoad * fact.loadCurrent;
   // A motor's rule goes by the load alone, a welder's by the conductor as well.
   const largest = fact.kind === 'motor' ? byLoad : byAmpacity && Math.max(byAmpacity, byLoad ?? 0);
   return { rule: own.rule, largest: largest && Math.max(largest, fact.largestOcpd) };

@@ -25,8 +25,8 @@ describe('circuit', () => {
   });
 
   it('takes its current from W by the power factor, and from VA without it', () => {
-    near(field('load: 9.2 kVA, voltage: 208 V, phases: 3', 'design_current', 'A'), 9200 / (Math.sqrt(3) * 208), 1e-12);
-    near(field('load: 9.2 kW, voltage: 208 V, phases: 3, power_factor: 0.8', 'design_current', 'A'), 31.921, 1e-4);
+    near(field('load: 9.2 kVA, voltage: 208 V, phases: 3', 'load_current', 'A'), 9200 / (Math.sqrt(3) * 208), 1e-12);
+    near(field('load: 9.2 kW, voltage: 208 V, phases: 3, power_factor: 0.8', 'load_current', 'A'), 31.921, 1e-4);
   });
 
   it('raises the size for a drop limit, and the grounding conductor with it', () => {

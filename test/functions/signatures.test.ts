@@ -49,7 +49,7 @@ function signatureOf(definition: (typeof tradeFunctions)[number]): string {
 }
 
 const recordFields: Readonly<Record<string, string>> = {
-  circuit: 'design_current A, ampacity A, conductor, ocpd A, egc, drop V, drop_percent %, raceway',
+  circuit: 'design_current A, load_current A, ampacity A, conductor, ocpd A, egc, drop V, drop_percent %, raceway',
   motor_circuit: 'table_current A, conductor_ampacity A, ocpd A, overload A',
   heater: 'current A, power W, rated_power W',
 };

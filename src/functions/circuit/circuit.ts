@@ -25,7 +25,11 @@ export const circuit = defineFunction({
   parameters: circuitParameters,
   result: {
     record: {
-      design_current: { unit: 'A', meaning: 'current of the load' },
+      design_current: {
+        unit: 'A',
+        meaning: 'what conductor and device are chosen for: the load with 125 % where a rule adds it',
+      },
+      load_current: { unit: 'A', meaning: 'the load’s own current' },
       ampacity: { unit: 'A', meaning: 'allowed current of all sets together' },
       conductor: { object: conductorType, meaning: 'as given, or the smallest that does' },
       ocpd: { unit: 'A', meaning: 'rating as given, or the standard rating chosen' },
@@ -58,6 +62,10 @@ export const circuit = defineFunction({
       gives: '10 AWG Cu THHN',
     },
     {
+      text: 'tank = circuit(load: 4.5 kW, voltage: 240 V, kind: water_heater)\ntank.design_current',
+      gives: '23.44 A',
+    },
+    {
       text: 'unit = circuit(kind: hvac, mca: 44 A, mocp: 60 A, terminals: 75 °C)\nunit.conductor',
       gives: '8 AWG Cu THHN',
     },
@@ -73,9 +81,9 @@ export const circuit = defineFunction({
     if (rules instanceof Failure) {
       return rules;
     }
-    const loadCurrent = currentOf(call, args, rules);
-    if (loadCurrent instanceof Failure) {
-      return loadCurrent;
+    const stated = currentOf(call, args, rules);
+    if (stated instanceof Failure) {
+      return stated;
     }
     const continuous = args.continuous ?? rules.continuousBy !== undefined;
     if (rules.askedIfContinuous && args.continuous === undefined) {
@@ -86,7 +94,7 @@ export const circuit = defineFunction({
       );
     }
 
-    const load = { ...args, load: loadCurrent, continuous };
+    const load = { ...args, load: stated, continuous };
     const demand = rules.demand(call, load);
     if (demand instanceof Failure) {
       return demand;
@@ -104,9 +112,9 @@ export const circuit = defineFunction({
       });
     }
 
-    const designCurrent = loadCurrent ?? demand.load;
+    const loadCurrent = stated ?? demand.load;
     const run = {
-      current: designCurrent,
+      current: loadCurrent,
       length: args.length,
       voltage,
       phases,
@@ -160,7 +168,7 @@ export const circuit = defineFunction({
         kind: args.kind,
         continuous,
         continuousGiven: args.continuous !== undefined,
-        designCurrent,
+        loadCurrent,
         requiredAmpacity: requirement.required,
         requiredBecause: requirement.because,
         conductor,
@@ -192,7 +200,8 @@ export const circuit = defineFunction({
       });
     }
     return {
-      design_current: designCurrent,
+      design_current: demand.required,
+      load_current: loadCurrent,
       ampacity: total,
       conductor,
       ocpd: device.rating,

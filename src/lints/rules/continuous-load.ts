@@ -54,7 +54,7 @@ export const continuousLoad = defineLint({
       if (rule && saysNotContinuous(call)) {
         report({
           span: argumentSpan(statement, call, 'continuous'),
-          message: `${rule.what} counts as continuous by rule (${fact.edition}: ${rule.section}), and the sheet says \`continuous: no\`. 125 % of ${figure(fact.designCurrent)} A is ${figure(fact.designCurrent * continuousFactor)} A. Write \`continuous: yes\`, or allow this with the reason.`,
+          message: `${rule.what} counts as continuous by rule (${fact.edition}: ${rule.section}), and the sheet says \`continuous: no\`. 125 % of ${figure(fact.loadCurrent)} A is ${figure(fact.loadCurrent * continuousFactor)} A. Write \`continuous: yes\`, or allow this with the reason.`,
           fixes: yesFix(statement, call),
         });
       } else if (
@@ -68,7 +68,7 @@ export const continuousLoad = defineLint({
         report({
           span: argumentSpan(statement, call, 'load'),
           severity: 'hint',
-          message: `Does this load run three hours or more? Then 125 % of ${figure(fact.designCurrent)} A, ${figure(fact.designCurrent * continuousFactor)} A, is required (${fact.edition}: 210.19, 210.20), which ${whatFails(fact)}. Say \`continuous: yes\` or \`continuous: no\`.`,
+          message: `Does this load run three hours or more? Then 125 % of ${figure(fact.loadCurrent)} A, ${figure(fact.loadCurrent * continuousFactor)} A, is required (${fact.edition}: 210.19, 210.20), which ${whatFails(fact)}. Say \`continuous: yes\` or \`continuous: no\`.`,
           fixes: ['no', 'yes'].flatMap((answer) =>
             statementFix(statement, call, 'continuous', answer, `State \`continuous: ${answer}\``),
           ),
@@ -83,17 +83,17 @@ function saysNotContinuous(call: CallRecord): boolean {
   return argument?.given === true && argument.value.kind === 'boolean' && argument.value.value === false;
 }
 
-const withFactor = (fact: CircuitFact): number => fact.designCurrent * continuousFactor;
+const withFactor = (fact: CircuitFact): number => fact.loadCurrent * continuousFactor;
 
 const deviceLacksFactor = (fact: CircuitFact): boolean =>
   exceeds(fact.smallestOcpd, fact.ocpd) &&
   exceeds(withFactor(fact), fact.ocpd) &&
-  !exceeds(fact.designCurrent, fact.ocpd);
+  !exceeds(fact.loadCurrent, fact.ocpd);
 
 function reportDevice(statement: LintedStatement, call: CallRecord, fact: CircuitFact, report: Report): void {
   report({
     span: argumentSpan(statement, call, 'ocpd'),
-    message: `The device is ${figure(fact.ocpd)} A for a continuous load of ${figure(fact.designCurrent)} A; 125 % of it, ${figure(withFactor(fact))} A, is required (${fact.edition}: 210.20, 215.3). The smallest standard rating is ${figure(fact.smallestOcpd)} A, on a conductor that it suits.`,
+    message: `The device is ${figure(fact.ocpd)} A for a continuous load of ${figure(fact.loadCurrent)} A; 125 % of it, ${figure(withFactor(fact))} A, is required (${fact.edition}: 210.20, 215.3). The smallest standard rating is ${figure(fact.smallestOcpd)} A, on a conductor that it suits.`,
     fixes: exceeds(fact.smallestOcpd, largestGeneralDevice(fact)) ? [] : ratingFix(statement, call, fact.smallestOcpd),
   });
 }
@@ -101,7 +101,7 @@ function reportDevice(statement: LintedStatement, call: CallRecord, fact: Circui
 /** True when what the sheet names, or what was chosen for it, passes without the factor and fails with it. */
 const wouldChange = (fact: CircuitFact): boolean =>
   !exceeds(fact.requiredAmpacity, fact.totalAmpacity) &&
-  !exceeds(fact.designCurrent, fact.ocpd) &&
+  !exceeds(fact.loadCurrent, fact.ocpd) &&
   (exceeds(withFactor(fact), fact.totalAmpacity) || exceeds(withFactor(fact), fact.ocpd));
 
 const whatFails = (fact: CircuitFact): string =>

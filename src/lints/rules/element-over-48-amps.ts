@@ -30,10 +30,10 @@ export const elementOver48Amps = defineLint({
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       const section = fact.kind && sections[fact.kind];
-      if (section && exceeds(fact.designCurrent, largestLoad)) {
+      if (section && exceeds(fact.loadCurrent, largestLoad)) {
         report({
           span: argumentSpan(statement, call, 'load'),
-          message: `Resistance elements of ${figure(fact.designCurrent)} A stand behind one device; above ${largestLoad} A they are to be subdivided, each part on a device of at most ${largestDevice} A (${fact.edition}: ${section}). If the equipment is subdivided inside, allow this with that as the reason.`,
+          message: `Resistance elements of ${figure(fact.loadCurrent)} A stand behind one device; above ${largestLoad} A they are to be subdivided, each part on a device of at most ${largestDevice} A (${fact.edition}: ${section}). If the equipment is subdivided inside, allow this with that as the reason.`,
         });
       }
     }

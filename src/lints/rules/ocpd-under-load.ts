@@ -31,11 +31,11 @@ export const ocpdUnderLoad = defineLint({
         fact.ocpdGiven &&
         fact.kind !== 'welder' &&
         call.arguments.get('load')?.given &&
-        exceeds(fact.designCurrent, fact.ocpd)
+        exceeds(fact.loadCurrent, fact.ocpd)
       ) {
         report({
           span: argumentSpan(statement, call, 'ocpd'),
-          message: `The load draws ${figure(fact.designCurrent)} A and the device is rated ${figure(fact.ocpd)} A: it will open. The smallest standard rating for this load is ${figure(fact.smallestOcpd)} A.`,
+          message: `The load draws ${figure(fact.loadCurrent)} A and the device is rated ${figure(fact.ocpd)} A: it will open. The smallest standard rating for this load is ${figure(fact.smallestOcpd)} A.`,
           fixes: exceeds(fact.smallestOcpd, largestGeneralDevice(fact))
             ? []
             : ratingFix(statement, call, fact.smallestOcpd),

@@ -50,7 +50,7 @@ export const voltageDrop = defineLint({
 });
 
 function messageFor(fact: CircuitFact, drop: NonNullable<CircuitFact['drop']>): string {
-  const found = `${figure(drop.volts)} V, ${figure(drop.percent)} %, is lost on ${conductorsText(fact)} at ${figure(fact.designCurrent)} A`;
+  const found = `${figure(drop.volts)} V, ${figure(drop.percent)} %, is lost on ${conductorsText(fact)} at ${figure(fact.loadCurrent)} A`;
   return drop.limitGiven
     ? `${found}; the sheet allows ${figure(drop.limitPercent)} %. ${sizeAdvice(fact.sufficient)}`
     : `${found}; the advisory limit is ${figure(drop.limitPercent)} % (${fact.edition}: informational notes to 210.19 and 215.2). A larger conductor loses less; \`drop_limit:\` declares a limit of your own.`;
