@@ -4,7 +4,7 @@
  *
  *     tsx test/vscode/ui/run.ts [--oldest | --latest]
  */
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Browser, startBrowser, workbenchAddress } from '../host/browser';
 import { makeScratch, makeWorkspace, root, stamp, writeSettings } from '../host/scratch';
@@ -15,6 +15,7 @@ import { Workbench } from './workbench';
 const shots = join(root, 'out/shots');
 
 async function main(): Promise<number> {
+  rmSync(shots, { recursive: true, force: true });
   mkdirSync(shots, { recursive: true });
   const edition = editionFromArguments();
   const scratch = makeScratch();

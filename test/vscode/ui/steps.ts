@@ -106,4 +106,5 @@ async function reopenWith({ workbench, page, scratch, address }: Stage, theme: s
   await page.goto(address);
   await workbench.open('kiln.kft.md');
   await workbench.outputs.locator('.katex', { hasText: '20.22' }).first().waitFor();
+  await workbench.reveal('element =');
 }

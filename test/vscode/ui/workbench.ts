@@ -26,8 +26,9 @@ export class Workbench {
   async command(title: string): Promise<void> {
     await this.page.keyboard.press('F1');
     await this.page.locator('.quick-input-widget input[type="text"]').first().fill(`>${title}`);
-    await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: title }).waitFor();
-    await this.page.keyboard.press('Enter');
+    const exactly = new RegExp(`^${title.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}$`);
+    const name = this.page.locator('.label-name', { hasText: exactly });
+    await this.page.locator('.quick-input-list .monaco-list-row').filter({ has: name }).first().click();
   }
 
   /** A file opens as plain text until the extensions are registered, so that is waited for. */
