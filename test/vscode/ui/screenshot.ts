@@ -22,8 +22,9 @@ async function main(): Promise<void> {
     await page.goto(workbenchAddress(server.authority, workspace));
     const workbench = new Workbench(page);
     await workbench.open('kiln.kft.md');
-    await workbench.outputs.locator('.katex').first().waitFor();
+    await workbench.outputs.locator('.katex').first().waitFor({ state: 'attached' });
     await workbench.command('View: Toggle Primary Side Bar Visibility');
+    await workbench.reveal('element =');
     await page.waitForTimeout(1500); // Heights of outputs settle without a sign.
     await page.screenshot({ path: join(root, 'media/kiln-sheet.png') });
   } finally {
