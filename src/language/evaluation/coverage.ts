@@ -1,11 +1,8 @@
 import { type Gradient, halfWidthOfOne, standardOf } from './gradient';
 import type { Uncertainty } from './value';
 
-/** Below this ratio of all other terms to the largest, the largest alone shapes the distribution (EA-4/02, S9.14). */
+/** Up to this ratio of all other terms to the largest, the largest alone shapes the distribution (EA-4/02, S9.14). */
 const dominance = 0.3;
-
-/** The factor for 95 % where one rectangular term dominates: 0.95 √3 (EA-4/02, S9.14). */
-const rectangularFactor = 1.65;
 
 /** The factor for about 95 % where several terms of like size make the distribution nearly normal (JCGM 100, G.6.6). */
 const normalFactor = 2;
@@ -17,7 +14,7 @@ export function uncertaintyOf(base: number, gradient: Gradient): Uncertainty {
   const [[first, largest]] = largestFirst;
   const rest = Math.hypot(...largestFirst.slice(1).map(([, component]) => component));
   const isDominated = first.stated !== 'standard' && rest <= dominance * Math.abs(largest);
-  const coverageFactor = isDominated ? rectangularFactor : normalFactor;
+  const coverageFactor = isDominated ? trapezoidalFactor(Math.abs(largest), rest) : normalFactor;
   const limits = limitsOf(gradient);
   const halfWidth = Math.min(coverageFactor * standard, limits ?? Number.POSITIVE_INFINITY);
   return {
@@ -28,6 +25,18 @@ export function uncertaintyOf(base: number, gradient: Gradient): Uncertainty {
     ...(limits !== undefined && { limits }),
     sources: largestFirst.map(([{ name }, component]) => ({ name, share: (component / standard) ** 2 })),
   };
+}
+
+/**
+ * The factor for 95 % where one rectangular term dominates: the others are taken as one rectangle of the same variance,
+ * and the two together make a trapezoid (EA-4/02, S10.13). With nothing beside it the term has 0.95 √3 = 1.65 (S9.14).
+ */
+function trapezoidalFactor(largest: number, rest: number): number {
+  const a = halfWidthOfOne * largest;
+  const b = halfWidthOfOne * rest;
+  // Where the others are that small, the 95 % end on the flat top of the trapezoid and not on its slope.
+  const halfWidth = b < 0.05 * a ? 0.95 * a : a + b - Math.sqrt(0.2 * a * b);
+  return halfWidth / Math.hypot(largest, rest);
 }
 
 /** The half-width that is guaranteed, all limits against us at once; undefined where a source states no limits. */
