@@ -8,6 +8,9 @@ import { effective_impedance } from './impedance/effective_impedance';
 import { reactance } from './impedance/reactance';
 import { insulation_resistance_at } from './insulation/insulation_resistance_at';
 import { polarization_index } from './insulation/polarization_index';
+import { dryer_demand } from './loads/dryer_demand';
+import { lighting_demand } from './loads/lighting_demand';
+import { range_demand } from './loads/range_demand';
 import { motor_circuit } from './motors/motor_circuit';
 import { motor_current } from './motors/motor_current';
 import { apparent_power } from './power/apparent_power';
@@ -19,12 +22,17 @@ import { real_power } from './power/real_power';
 import { unbalance } from './power/unbalance';
 import { egc_for } from './protection/egc_for';
 import { fault_current } from './protection/fault_current';
+import { fault_current_at } from './protection/fault_current_at';
+import { gec_for } from './protection/gec_for';
 import { largest_ocpd } from './protection/largest_ocpd';
 import { ocpd_for } from './protection/ocpd_for';
+import { supply_bonding_for } from './protection/supply_bonding_for';
 import { conductor_length } from './resistance/conductor_length';
 import { resistance } from './resistance/resistance';
 import { resistance_at } from './resistance/resistance_at';
 import { resistance_per_length } from './resistance/resistance_per_length';
+import { transformer_current } from './transformers/transformer_current';
+import { transformer_ocpd } from './transformers/transformer_ocpd';
 import { conductor_for_drop } from './voltage-drop/conductor_for_drop';
 import { longest_run } from './voltage-drop/longest_run';
 import { voltage_drop } from './voltage-drop/voltage_drop';
@@ -60,4 +68,12 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   motor_circuit,
   insulation_resistance_at,
   polarization_index,
+  gec_for,
+  supply_bonding_for,
+  transformer_current,
+  transformer_ocpd,
+  fault_current_at,
+  range_demand,
+  dryer_demand,
+  lighting_demand,
 ];

@@ -35,6 +35,14 @@ const signatures: readonly string[] = [
   'motor_circuit(; power, voltage, phases=3, device=breaker, nameplate_current?, service_factor=1)',
   'insulation_resistance_at(resistance; from, to)',
   'polarization_index(ten_minutes, one_minute)',
+  'gec_for(conductor; material=Cu, sets=1)',
+  'supply_bonding_for(conductor; material=Cu, sets=1)',
+  'transformer_current(power, voltage; phases=3)',
+  'transformer_ocpd(current; protection=primary_only)',
+  'fault_current_at(current, voltage, conductor, length; phases=3, sets=1, raceway=PVC)',
+  'range_demand(count, rating)',
+  'dryer_demand(count, rating)',
+  'lighting_demand(load; occupancy=dwelling)',
 ];
 
 function signatureOf(definition: (typeof tradeFunctions)[number]): string {

@@ -1,0 +1,38 @@
+import { defineFormula, defineFunction, Failure } from '../../language';
+import { notWhole } from '../rules/whole-number';
+import { tablesOf } from '../settings';
+
+const demand = defineFormula({
+  symbol: 'P_demand',
+  text: 'k * n * max(P, 5 kW)',
+  units: { k: '%', n: '', P: 'kW' },
+  result: 'kW',
+});
+
+export const dryer_demand = defineFunction({
+  name: 'dryer_demand',
+  summary: 'Demand of household clothes dryers on a feeder or service.',
+  parameters: {
+    count: { unit: '', symbol: 'n', atLeast: 1, meaning: 'number of dryers' },
+    rating: { unit: 'kW', symbol: 'P', above: 0, meaning: 'nameplate rating of each' },
+  },
+  result: { unit: 'kW', meaning: 'demand load' },
+  formula: 'P_demand = k * n * max(P, 5 kW)',
+  assumptions: ['single-phase supply', 'some rows of the table are from memory, and say so where they are used'],
+  sources: ['NEC 220.54', 'NEC Table 220.54'],
+  examples: [
+    { text: 'dryer_demand(1, 4 kW)', gives: '5 kW' },
+    { text: 'dryer_demand(10, 5.5 kW)', gives: '27.5 kW' },
+  ],
+  evaluate: ({ count, rating }, call) => {
+    const wrong = notWhole(count, 'count', 'dryers');
+    const found = tablesOf(call).dryerDemand(count);
+    if (wrong || !found) {
+      return wrong ?? new Failure('The dryer table has no row for that number.', 'count', 'not-in-table');
+    }
+    const { percent, lessPerDryer, beyond } = found.row;
+    const k = percent - (lessPerDryer ?? 0) * (count - (beyond ?? count));
+    call.table({ symbol: 'k', value: k, unit: '%', source: found.source, row: found.shown });
+    return demand(call, { k, n: count, P: rating });
+  },
+});

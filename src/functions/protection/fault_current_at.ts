@@ -1,0 +1,65 @@
+import { defineFormula, defineFunction, Failure } from '../../language';
+import * as shared from '../parameters';
+import { acResistance, reactance } from '../rules/ac-impedance';
+import { notPhases, notWhole } from '../rules/whole-number';
+
+const impedance = defineFormula({
+  symbol: 'z',
+  text: 'sqrt(r_ac^2 + x^2)',
+  units: { r_ac: 'Ω/kft', x: 'Ω/kft' },
+  result: 'Ω/kft',
+});
+const units = { I_sc: 'A', z: 'Ω/kft', L: 'kft', n: '', U: 'V' } as const;
+const threePhase = defineFormula({
+  symbol: 'I_end',
+  text: 'I_sc / (1 + sqrt(3) * I_sc * z * L / (n * U))',
+  units,
+  result: 'A',
+});
+const singlePhase = defineFormula({
+  symbol: 'I_end',
+  text: 'I_sc / (1 + 2 * I_sc * z * L / (n * U))',
+  units,
+  result: 'A',
+});
+
+export const fault_current_at = defineFunction({
+  name: 'fault_current_at',
+  summary: 'Bolted fault current at the end of a run, point to point.',
+  parameters: {
+    current: { unit: 'A', symbol: 'I_sc', above: 0, meaning: 'fault current at the start of the run' },
+    voltage: { unit: 'V', symbol: 'U', above: 0, meaning: 'voltage, line to line' },
+    conductor: shared.conductor,
+    length: shared.length,
+    phases: { ...shared.phases, default: 3 },
+    sets: shared.sets,
+    raceway: shared.raceway,
+  },
+  result: { unit: 'A', meaning: 'symmetrical bolted fault current at the end' },
+  formula: 'I_end = I_sc / (1 + sqrt(3) * I_sc * z * L / (n * U))',
+  assumptions: [
+    'impedance at 75 °C of the AC table; magnitudes added, whatever their angles',
+    'lies below results with printed C values, by 3.5 % for 20 ft of two 500 kcmil in steel at 46 kA: not safe alone for an interrupting rating',
+    'no motor contribution',
+  ],
+  sources: ['circuit theory', 'NEC Chapter 9 Table 9'],
+  examples: [
+    { text: 'fault_current_at(46273 A, 208 V, 500 kcmil Cu, 20 ft, sets: 2, raceway: steel)', gives: '38,051 A' },
+  ],
+  evaluate: ({ current, voltage, conductor, length, phases, sets, raceway }, call) => {
+    const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets');
+    const r_ac = wrong ?? acResistance(call, conductor, raceway);
+    const x = r_ac instanceof Failure ? r_ac : reactance(call, conductor, raceway);
+    if (r_ac instanceof Failure || x instanceof Failure) {
+      return r_ac instanceof Failure ? r_ac : (x as Failure);
+    }
+    const z = impedance(call, { r_ac, x });
+    return (phases === 3 ? threePhase : singlePhase)(call, {
+      I_sc: current,
+      z,
+      L: length / 1000,
+      n: sets,
+      U: voltage,
+    });
+  },
+});
