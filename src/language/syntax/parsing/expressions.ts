@@ -128,13 +128,15 @@ function readInfix(r: Reader, left: number, strength: number): number {
       return binary(r, left, readExpression(r, Strength.Sign), token);
     }
     case Token.Assign:
-      r.report(
-        'equals-for-comparison',
-        start,
-        end,
-        'A single `=` gives a name its value and cannot stand inside an expression. To compare, write `==`.',
-        replace('Write ==', start, end, '=='),
-      );
+      if (!r.isLineBroken) {
+        r.report(
+          'equals-for-comparison',
+          start,
+          end,
+          'A single `=` gives a name its value and cannot stand inside an expression. To compare, write `==`.',
+          replace('Write ==', start, end, '=='),
+        );
+      }
       break;
     default:
   }

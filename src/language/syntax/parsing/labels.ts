@@ -32,9 +32,11 @@ export function readLabel(r: Reader, before: number, what: string): number {
 
 /** The name that a statement word is about; an Error of no width when it is missing. */
 export function readStatementName(r: Reader, word: string, example: string): number {
-  if (r.token === Token.Name) {
-    return r.take(Node.Name);
-  }
+  return r.token === Token.Name ? r.take(Node.Name) : missingName(r, word, example);
+}
+
+/** Says that a name is missing behind a statement word, and stands in for it. */
+export function missingName(r: Reader, word: string, example: string): number {
   if (!r.isLineBroken) {
     r.report(
       'missing-name',

@@ -1,6 +1,6 @@
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
-import { readStatementName } from './labels';
+import { missingName, readStatementName } from './labels';
 import { readText } from './operands';
 import type { Reader } from './reader';
 
@@ -9,7 +9,7 @@ export function readUse(r: Reader, start: number): number {
   const { tree } = r;
   const example = 'use element from "kiln.kft.md"';
   r.advance();
-  const first = readStatementName(r, 'use', example);
+  const first = r.isWord('from') ? missingName(r, 'use', example) : readStatementName(r, 'use', example);
   let last = first;
   while (r.token === Token.Comma) {
     r.advance();
