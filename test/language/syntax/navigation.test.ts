@@ -33,7 +33,9 @@ describe('the node at a place', () => {
 
 describe('a statement', () => {
   it('is found from any node in it', () => {
-    tree.statements.forEach((statement, index) => assert.equal(statementOf(tree, statement), index));
+    for (const [index, statement] of tree.statements.entries()) {
+      assert.equal(statementOf(tree, statement), index);
+    }
     assert.equal(statementOf(tree, nodeAt(tree, text.indexOf('"c"') + 1)!.node), 2);
   });
 
