@@ -15,12 +15,24 @@ export async function writeFile(name: string, content: string | Uint8Array): Pro
   return uri;
 }
 
-/** Opens a sheet in an editor the way a double click does, without choosing a kernel. */
+/**
+ * Opens a sheet in an editor the way a double click does, without choosing a kernel. The host now and then never answers
+ * a request to show an editor while it settles the one before; it is then asked once more, and says so in the log.
+ */
 export async function show(uri: vscode.Uri): Promise<vscode.NotebookDocument> {
   const notebook = await vscode.workspace.openNotebookDocument(uri);
-  await vscode.window.showNotebookDocument(notebook);
+  if (!(await answered(vscode.window.showNotebookDocument(notebook)))) {
+    console.log(`[host-test]        the host did not answer to showing ${uri.path}; asked again`);
+    ok(await answered(vscode.window.showNotebookDocument(notebook)), `the host does not show ${uri.path}`);
+  }
   return notebook;
 }
+
+const answered = (request: Thenable<unknown>): Promise<boolean> =>
+  Promise.race([
+    Promise.resolve(request).then(() => true),
+    new Promise<boolean>((resolve) => setTimeout(resolve, 15_000, false)),
+  ]);
 
 export function shown(cell: vscode.NotebookCell, mime: string): string {
   const item = cell.outputs.flatMap((output) => output.items).find((candidate) => candidate.mime === mime);
