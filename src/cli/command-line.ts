@@ -32,6 +32,7 @@ function declare(console: Console, finish: (code: number) => void): Command {
     .description('Evaluates electrical calculation sheets (*.kft.md).')
     .exitOverride()
     .configureOutput({ writeOut: console.out, writeErr: console.err })
+    .showHelpAfterError('What there is: kilofoot --help.')
     .addHelpText(
       'after',
       '\nFILE - is standard input. Exit code 0: all well; 1: a check does not pass, an error, or a file that cannot be\n' +

@@ -92,6 +92,12 @@ function summary({ checks, diagnostics, ok }: SheetEvaluation): string {
   const passed = checks.filter((check) => check.verdict === 'yes').length;
   const errors = diagnostics.filter((diagnostic) => diagnostic.severity === 'error').length;
   const others = diagnostics.length - errors;
-  const counts = [`${passed} of ${checks.length} checks pass`, `${errors} errors`, `${others} other findings`];
+  const counts = [
+    `${passed} of ${counted(checks.length, 'check')} pass`,
+    counted(errors, 'error'),
+    counted(others, 'other finding'),
+  ];
   return `${ok ? 'All well' : 'Not well'}: ${counts.join(', ')}.`;
 }
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;

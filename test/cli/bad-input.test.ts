@@ -136,9 +136,9 @@ describe('bad input', () => {
 
       const plain = await run(['check', '-'], text);
       assert.match(plain.out, new RegExp(`standard input:${at} error ${code}`));
-      if (text.length < 400) {
-        assert.match(plain.out, /^ +\d+ \| .*\n +\| \s*\^+$/m);
-      }
+      assert.match(plain.out, /^ +\d+ \| .*\n +\| \s*\^+$/m);
+      assert.doesNotMatch(plain.out, /(?![\n\t])\p{Cc}/u, 'nothing steers the terminal');
+      assert.ok(plain.out.split('\n').every((line) => line.length < 200));
       assert.doesNotMatch(plain.out + plain.err, /\n\s+at .*:\d+:\d+\)?/);
     });
   }
