@@ -18,7 +18,7 @@ export function blocksOf(result: StatementResult): Block[] {
       : [{ kind: 'missing', ...named(result), text: 'has no value; the problem is reported at its line' }];
   }
   const { steps } = result.trace();
-  const blocks = stepsBlocks(steps, result);
+  const blocks = stepsBlocks(steps, result).filter((block) => !isBareCall(block));
   const last = steps.at(-1);
   if (result.value && (result.kind === 'definition' || result.kind === 'show') && !endsInResult(last)) {
     blocks.push(resultBlock(result, result.value));
@@ -30,6 +30,9 @@ const named = ({ name }: StatementResult) => (name === undefined ? {} : { name }
 
 const endsInResult = (last: Step | undefined): boolean =>
   last !== undefined && (last.kind === 'formula' || last.kind === 'table') && !isComposite(last.result);
+
+/** A call that shows no step and takes nothing unsaid, as `meter` does: its result alone says it all. */
+const isBareCall = (block: Block): boolean => block.kind === 'group' && block.blocks.length === 0;
 
 const isComposite = (value: Value): boolean => valueTable(value) !== undefined;
 

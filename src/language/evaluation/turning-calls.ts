@@ -13,6 +13,6 @@ export function turningCalls({ machine }: Runner, { cell, expression }: Statemen
     code: 'result-depends-on-doubt',
     severity: 'information',
     span: spanOf(cell.tree, tree === cell.tree ? node : expression),
-    message: `Within the doubt of the readings, \`${definition.name}\` gives another result. It is taken at the readings as they stand.`,
+    message: `Within the doubt of the readings, \`${definition.name}\` gives another result. It is taken at the readings as they stand: narrow the doubt, or take the safer of the two.`,
   }));
 }
