@@ -126,4 +126,22 @@ export interface ResistancePerLengthFact extends Fact {
   readonly ohmPerKft: number;
 }
 
-export type TradeFact = AmpacityFact | CircuitFact | LengthFact | HeaterFact | ResistancePerLengthFact;
+/** How full a raceway is. Left by `raceway_fill`, `raceway_for` and `circuit`. */
+export interface RacewayFact extends Fact {
+  readonly about: 'raceway';
+  /** `EMT`, and the trade size: `1-1/4`. */
+  readonly type: string;
+  readonly tradeSize: string;
+  readonly nipple: boolean;
+  readonly conductors: number;
+  /** Area of the conductors, and what the table allows them in that size; in². */
+  readonly areaIn2: number;
+  readonly allowedIn2: number;
+  readonly fillPercent: number;
+  readonly limitPercent: number;
+  /** Bore over conductor diameter, for three conductors of one diameter: between 2.8 and 3.2 they may jam. */
+  readonly jamRatio: number | undefined;
+  readonly smallestTradeSize: string | undefined;
+}
+
+export type TradeFact = AmpacityFact | CircuitFact | LengthFact | HeaterFact | ResistancePerLengthFact | RacewayFact;

@@ -8,6 +8,7 @@ export {
   circuitKinds,
   type HeaterFact,
   type LengthFact,
+  type RacewayFact,
   type ResistancePerLengthFact,
   type TradeFact,
 } from './facts';

@@ -1,6 +1,6 @@
 import { conductorType } from './conductor';
 import { insulationWords } from './conductor-words';
-import { racewayWords } from './raceway-words';
+import { racewayWords, sizedRacewayWords } from './raceway-words';
 
 /** Parameters that several functions share, so that a name means the same everywhere. */
 
@@ -94,4 +94,19 @@ export const raceway = {
   named: true,
   default: 'PVC',
   meaning: 'raceway around the conductors; EMT, IMC, RMC, FMC and LFMC count as steel',
+} as const;
+
+/** Conductors that share a raceway. */
+export const conductors = {
+  listOf: { object: conductorType },
+  meaning: 'every conductor in the raceway, equipment grounding conductors and neutrals included',
+} as const;
+
+export const racewayType = { choice: sizedRacewayWords, meaning: 'type of raceway; PVC is Schedule 40' } as const;
+
+export const nipple = {
+  yesNo: true,
+  named: true,
+  default: false,
+  meaning: 'yes for a piece of no more than 24 in between two boxes or enclosures',
 } as const;

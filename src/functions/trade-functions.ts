@@ -27,6 +27,8 @@ import { gec_for } from './protection/gec_for';
 import { largest_ocpd } from './protection/largest_ocpd';
 import { ocpd_for } from './protection/ocpd_for';
 import { supply_bonding_for } from './protection/supply_bonding_for';
+import { raceway_fill } from './raceways/raceway_fill';
+import { raceway_for } from './raceways/raceway_for';
 import { conductor_length } from './resistance/conductor_length';
 import { resistance } from './resistance/resistance';
 import { resistance_at } from './resistance/resistance_at';
@@ -52,6 +54,8 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   ocpd_for,
   largest_ocpd,
   egc_for,
+  raceway_for,
+  raceway_fill,
   voltage_drop,
   longest_run,
   conductor_for_drop,

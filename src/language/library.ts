@@ -46,7 +46,8 @@ export type ParameterType =
   | { readonly yesNo: true }
   | { readonly object: ObjectType }
   | { readonly listOf: ParameterType }
-  | { readonly text: true };
+  /** `verbatim` where a name of the trade reads like arithmetic: `1-1/4` arrives as it is written, its spaces left out. */
+  | { readonly text: true; readonly verbatim?: true };
 
 export type Parameter = ParameterType & {
   /** What it is, in words that read after its name: `one-way length of the run`. */

@@ -80,20 +80,27 @@ describe('circuit', () => {
         '240.4(D)',
         'Table 250.122',
         'Chapter 9 Table 8',
+        'Chapter 9 Table 5',
+        'Chapter 9 Table 1 and Note 4',
+        'Chapter 9 Table 4',
       ],
     );
     assert.ok(tables.every((step) => step.source.edition === '2023' && step.row.length > 1));
     const assumed = steps.flatMap((step) => (step.kind === 'assumption' ? [step.text] : []));
     assert.deepEqual(assumed, [
       'load taken as not continuous: under three hours',
+      'copper taken: conductor and material not given',
       'THHN insulation taken: conductor and insulation not given',
       'terminals not given, 100 A or less: 60 °C',
       'temperature 75 °C taken for the drop: operating temperature of the table',
+      'EMT taken for the trade size: raceway not given',
+      'raceway holds 2 circuit conductors and the grounding conductor, 12 AWG Cu THHN; no further neutral',
     ]);
     const chosen = steps.flatMap((step) => (step.kind === 'choice' ? [step.because] : []));
-    assert.equal(chosen.length, 2);
+    assert.equal(chosen.length, 3);
     assert.match(chosen[0], /standard rating/);
     assert.match(chosen[1], /smallest size that carries 16 A behind a 20 A device/);
+    assert.match(chosen[2], /smallest trade size of EMT/);
   });
 
   it('points its errors at the field', () => {

@@ -6,7 +6,7 @@ import { tradeFunctions } from '../../src/functions';
  * `;` the named ones; `=` and a default, `?` for one that may be left out.
  */
 const signatures: readonly string[] = [
-  'circuit(; load?, continuous?, voltage?, phases=1, power_factor=1, length?, conductor?, material=Cu, insulation?, terminals?, ambient=30, bundled=3, sets=1, ocpd?, device?, kind?, mca?, mocp?, duty?, drop_limit?, raceway?, egc?)',
+  'circuit(; load?, continuous?, voltage?, phases=1, power_factor=1, length?, conductor?, material?, insulation?, terminals?, ambient=30, bundled=3, sets=1, ocpd?, device?, kind?, mca?, mocp?, duty?, drop_limit?, raceway?, egc?)',
   'resistance(conductor, length; temperature=75)',
   'resistance_per_length(conductor; temperature=75)',
   'resistance_at(resistance; from, to, material=Cu)',
@@ -19,6 +19,8 @@ const signatures: readonly string[] = [
   'ocpd_for(current; continuous=false)',
   'largest_ocpd(conductor; insulation?, terminals?, ambient=30, bundled=3)',
   'egc_for(ocpd; material=Cu, area_ratio=1)',
+  'raceway_for(conductors; type=EMT, nipple=false)',
+  'raceway_fill(conductors, type, size; nipple=false)',
   'voltage_drop(conductor, current, length; phases=1, temperature=75, sets=1, raceway?, power_factor=1)',
   'longest_run(conductor, current, drop; phases=1, temperature=75, sets=1)',
   'conductor_for_drop(current, length, drop; phases=1, material=Cu, temperature=75, sets=1)',

@@ -10,7 +10,7 @@ import { conductorValue } from '../step-values';
 
 export interface CircuitConductorQuestion {
   readonly given: Conductor | undefined;
-  readonly material: Material;
+  readonly material: Material | undefined;
   readonly insulation: string | undefined;
   readonly terminals: number | undefined;
   readonly ambient: number;
@@ -32,11 +32,12 @@ export interface CircuitConductor {
 
 /** Taken for a circuit whose conductor is left open. */
 const usualInsulation = 'THHN';
+const usualMaterial = 'Cu';
 
 /** The circuit's conductor: the one given, or the smallest that satisfies every rule; with its ampacity worked out. */
 export function circuitConductor(call: Call, question: CircuitConductorQuestion): CircuitConductor | Failure {
   const { given, demand, rating } = question;
-  const material = given?.material ?? question.material;
+  const material = given?.material ?? question.material ?? usualMaterial;
   const insulation = given?.insulation ?? question.insulation ?? usualInsulation;
   const search = { ...question, material, insulation };
   const count = call.watched ? 3 : 1;
@@ -53,6 +54,9 @@ export function circuitConductor(call: Call, question: CircuitConductorQuestion)
       undefined,
       'no-sufficient-size',
     );
+  }
+  if (!given && !question.material) {
+    call.assume('copper taken: conductor and material not given');
   }
   if (!given && !question.insulation) {
     call.assume(`${usualInsulation} insulation taken: conductor and insulation not given`);

@@ -15,6 +15,7 @@ import { circuitDrop, operatingTemperatureC } from './drop';
 import { circuitGroundingConductor } from './egc';
 import { kindOfCircuit } from './kinds/kinds';
 import { circuitParameters } from './parameters';
+import { circuitRaceway } from './raceway';
 
 /** Drop, in percent, that the code's notes advise for a branch circuit; not a rule. */
 const advisedDropPercent = 3;
@@ -36,7 +37,7 @@ export const circuit = defineFunction({
       egc: { object: conductorType, meaning: 'as given, or the smallest that does' },
       drop: { unit: 'V', meaning: 'voltage drop at the load' },
       drop_percent: { unit: '%', meaning: 'drop over supply voltage' },
-      raceway: { text: true, meaning: 'trade size' },
+      raceway: { text: true, meaning: 'trade size that holds one set and its grounding conductor' },
     },
   },
   assumptions: [
@@ -160,6 +161,14 @@ export const circuit = defineFunction({
       call.assume(`temperature ${operatingTemperatureC} °C taken for the drop: operating temperature of the table`);
     }
     const drop = circuitDrop(call, run, conductor);
+    const raceway = circuitRaceway(call, {
+      given: args.raceway,
+      conductor: ampacity.conductor,
+      egc,
+      phases,
+      sets,
+      bundled: call.given('bundled') ? args.bundled : undefined,
+    });
 
     if (call.watched) {
       const requirement = governingRequirement(ampacity, sets, demand);
@@ -214,7 +223,7 @@ export const circuit = defineFunction({
       drop_percent:
         drop?.percent ??
         new Absent(args.length === undefined ? 'the length is not given' : 'the supply voltage is not given'),
-      raceway: new Absent('raceway sizes are not worked out in this version'),
+      raceway,
     };
   },
 });

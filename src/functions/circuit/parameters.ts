@@ -14,7 +14,12 @@ export const circuitParameters = {
   power_factor: { ...shared.powerFactor, named: true, default: 1 },
   length: { ...shared.length, ...open },
   conductor: { ...shared.conductor, ...open },
-  material: shared.material,
+  material: {
+    ...shared.material,
+    default: undefined,
+    optional: true,
+    meaning: 'metal, where no conductor is given; copper if not said',
+  },
   insulation: shared.insulation,
   terminals: shared.terminals,
   ambient: shared.ambient,

@@ -25,6 +25,10 @@ export function checkArgument(
   if ('choice' in spec) {
     return { parameter, spec, nodes, ...checkChoice(c, definition, parameter, spec.choice, nodes[0]) };
   }
+  if ('text' in spec && spec.verbatim && /^\d/.test(c.text(nodes[0]))) {
+    c.meaning.types[nodes[0]] = textType;
+    return { parameter, spec, nodes, type: textType, word: c.text(nodes[0]).replace(/\s*([-/])\s*/g, '$1') };
+  }
   let unit: Unit | undefined;
   let type: Type = unknownType;
   for (const node of nodes) {

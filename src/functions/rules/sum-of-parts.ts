@@ -1,0 +1,24 @@
+import { type Call, defineFormula } from '../../language';
+
+type Sum = ReturnType<typeof defineFormula<string>>;
+
+/** Adds up parts that were just shown, as a step of its own: `A = A_1 + A_2`. All in one unit. */
+export function sumOfParts(symbol: string, unit: string): (call: Call, parts: readonly number[]) => number {
+  const sums = new Map<number, Sum>();
+  return (call, parts) => {
+    if (parts.length === 1) {
+      return parts[0];
+    }
+    const names = parts.map((_, i) => `${symbol}_${i + 1}`);
+    const sum =
+      sums.get(parts.length) ??
+      defineFormula({
+        symbol,
+        text: names.join(' + '),
+        units: Object.fromEntries(names.map((name) => [name, unit])),
+        result: unit,
+      });
+    sums.set(parts.length, sum);
+    return sum(call, Object.fromEntries(names.map((name, i) => [name, parts[i]])));
+  };
+}
