@@ -1,7 +1,7 @@
 /** The one door for hosts: all that a command line or an editor needs of a sheet. Nothing here reads or writes files. */
 export * from './editor';
 export type { Program, StatementResult, Value, Verdict } from './language';
-export { lintPage, rules } from './lints';
+export { rules } from './lints';
 export {
   type CellOrigin,
   type FileOrigin,

@@ -27,7 +27,7 @@ export function sheetText(name: string, evaluation: SheetEvaluation, style: Text
     listText('Sources', sourceLines, style),
     listText(
       'Cautions',
-      evaluation.cautions.map((caution) => caution.text),
+      evaluation.cautionsAcknowledged ? [] : evaluation.cautions.map((caution) => caution.text),
       style,
     ),
   ];

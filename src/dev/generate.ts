@@ -1,5 +1,5 @@
 /**
- * Rewrites the generated parts of the README from the definitions: `npm run generate`. The test in
+ * Rewrites the generated documents, and the generated parts of the README, from the definitions: `npm run generate`. The test in
  * `test/architecture/generated.test.ts` fails when they are out of date.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -7,8 +7,10 @@ import { join } from 'node:path';
 import { tradeFunctions } from '../functions';
 import { rules } from '../lints';
 import { listTables } from '../tables';
+import { lintDocument } from './lint-document';
 
-const readme = join(__dirname, '..', '..', 'README.md');
+const root = join(__dirname, '..', '..');
+const readme = join(root, 'README.md');
 
 const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
   [head, head.map(() => '---'), ...rows].map((row) => `| ${row.join(' | ')} |`).join('\n');
@@ -39,6 +41,14 @@ export function generatedReadme(text: string): string {
   );
 }
 
+/** Documents that are generated whole, by their place in the tree. */
+export const generatedDocuments: Readonly<Record<string, () => string>> = {
+  'docs/lints.md': lintDocument,
+};
+
 if (require.main === module) {
+  for (const [place, made] of Object.entries(generatedDocuments)) {
+    writeFileSync(join(root, place), made());
+  }
   writeFileSync(readme, generatedReadme(readFileSync(readme, 'utf8')));
 }

@@ -1,5 +1,5 @@
 import { children, Node, type Program, type SyntaxTree, spanOf, textContent, textOf } from '../language';
-import type { Span } from '../text';
+import type { Diagnostic, Span } from '../text';
 
 /** An `allow` statement: which lint it silences on the statement below it, and why. */
 export interface Allowance {
@@ -11,6 +11,12 @@ export interface Allowance {
   readonly lintSpan: Span;
   /** Without its quotes; empty when none was written. */
   readonly reason: string;
+}
+
+/** A finding that an `allow` silenced: for the page that prints the reasons. */
+export interface AllowedFinding {
+  readonly allowance: Allowance;
+  readonly finding: Diagnostic;
 }
 
 /** The allowances of a cell in order. Several in a row all speak for the first statement behind them. */

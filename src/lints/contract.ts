@@ -1,5 +1,6 @@
-import type { CallRecord, Program, StatementResult, SyntaxTree } from '../language';
+import type { CallRecord, Node, Program, StatementResult, SyntaxTree } from '../language';
 import type { Diagnostic, Fix, RelatedPlace, Severity, Span } from '../text';
+import type { SheetView } from './sheet-view';
 
 /** A lint is one object in one file; the file's name is its id. */
 export interface Lint {
@@ -8,15 +9,27 @@ export interface Lint {
   readonly summary: string;
   /** The rule behind it and why it matters, two or three sentences. */
   readonly why: string;
-  /** Standard and section, or the physics; editions named where they differ. */
+  /**
+   * Standard and section, or the physics. Sections of the NEC are those of its latest edition here; a page shows them as
+   * the edition in force numbers them.
+   */
   readonly sources: readonly string[];
   readonly severity: Severity;
   /** When it says nothing although the numbers look alike. */
   readonly silent: readonly string[];
+  /** What its fixes do, in one sentence; absent when it offers none. */
+  readonly fix?: string;
   /** Executed by the tests: each bad one gives exactly one finding of this lint, each good one none of any. */
   readonly examples: { readonly bad: readonly string[]; readonly good: readonly string[] };
-  /** Looks at one statement at a time; reads the facts that functions left, computes none again. */
-  readonly check: (statement: LintedStatement, report: Report) => void;
+  /** Kinds of syntax that a statement must hold for the lint to have anything to look at. */
+  readonly looksAt: readonly Node[];
+  /** True for a question about the sheet as a whole: only its first finding in a sheet is told. */
+  readonly once?: true;
+  /**
+   * Looks at one statement at a time; reads the facts that functions left, computes none again. Absent where the
+   * language itself finds the fault before anything runs, under this id: then the object is its page.
+   */
+  readonly check?: (statement: LintedStatement, report: Report) => void;
 }
 
 export interface LintedStatement {
@@ -27,6 +40,8 @@ export interface LintedStatement {
   readonly node: number;
   readonly result: StatementResult;
   readonly calls: readonly CallRecord[];
+  /** What only the whole sheet tells. */
+  readonly sheet: SheetView;
   /** For an `allow` statement: the lints whose findings it silenced. Absent for every other statement. */
   readonly silenced?: ReadonlySet<string>;
 }

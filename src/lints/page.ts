@@ -1,7 +1,10 @@
 import type { Lint } from './contract';
+import { inEdition } from './editions';
 
-/** A lint's reference page in Markdown, made from the lint alone. */
-export function lintPage(lint: Lint): string {
+/** A lint's reference page in Markdown, made from the lint alone; sections as the edition in force numbers them. */
+export function lintPage(lint: Lint, edition: string): string {
+  const cite = (source: string) =>
+    inEdition(source.replace(/^NEC (?=\d|Table|Chapter|Article)/, `${edition} `), edition);
   return [
     `# ${lint.id}`,
     lint.summary,
@@ -14,15 +17,25 @@ export function lintPage(lint: Lint): string {
     ...lint.examples.bad.map(cell),
     '## It is silent',
     ...lint.examples.good.map(cell),
-    '## To accept a finding',
-    cell(`allow ${lint.id} "the reason, which the report prints"`),
-    'stands on the line before the statement.',
+    '## Fix',
+    lint.fix ?? 'None is offered: what to change is not for a program to say.',
+    ...(lint.check ? accepting(lint) : [found]),
     '## Sources',
-    bullets(lint.sources),
+    bullets(lint.sources.map(cite)),
   ]
     .join('\n\n')
     .concat('\n');
 }
+
+const accepting = ({ id }: Lint): string[] => [
+  '## To accept a finding',
+  cell(`allow ${id} "the reason, which the report prints"`),
+  'stands on the line before the statement. How much all its findings weigh is set by the setting `kilofoot.severities`, or ' +
+    'for one sheet in its front matter:',
+  `\`\`\`yaml\nseverities:\n  ${id}: information\n\`\`\``,
+];
+
+const found = 'It is found before anything runs, so there is nothing to allow.';
 
 const bullets = (lines: readonly string[]): string => lines.map((line) => `- ${line}`).join('\n');
 

@@ -51,4 +51,6 @@ export interface FrontMatter {
   readonly revision?: string;
   readonly code?: string;
   readonly units?: 'US' | 'SI';
+  /** Set by one who has read the sheet's cautions: the editor and the terminal then leave them out, a report never. */
+  readonly cautions?: 'acknowledged';
 }

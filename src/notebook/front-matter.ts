@@ -1,16 +1,35 @@
 import { isMap, isScalar, type Pair, parseDocument, type Scalar } from 'yaml';
 import type { Diagnostic, Span } from '../text';
 import type { FrontMatter } from './contract';
+import { readSeverities, type SeverityLine } from './severities';
 
 const textKeys = ['title', 'project', 'prepared_by', 'checked_by', 'date', 'revision', 'code'] as const;
-const unitSystems = ['US', 'SI'] as const;
+/** Keys with a fixed choice of values, and what they mean. */
+const choices = {
+  units: { words: ['US', 'SI'], code: 'unknown-unit-system', meaning: 'US (feet, inches) or SI (metres, millimetres)' },
+  cautions: {
+    words: ['acknowledged'],
+    code: 'front-matter-value',
+    meaning: '`acknowledged`, by one who has read them,',
+  },
+} as const;
 
 export interface ReadFrontMatter {
   readonly frontMatter: FrontMatter;
   /** Where the value of each key stands that has one, for diagnostics about it. */
   readonly places: ReadonlyMap<keyof FrontMatter, Span>;
+  /** What stands below `severities:`. */
+  readonly severities: readonly SeverityLine[];
   readonly diagnostics: readonly Diagnostic[];
 }
+
+/** That of text without front matter. */
+export const noFrontMatter: ReadFrontMatter = {
+  frontMatter: {},
+  places: new Map(),
+  severities: [],
+  diagnostics: [],
+};
 
 /**
  * Reads the front matter of a sheet from the text of its first prose cell, `---` lines and all. Text without front
@@ -19,7 +38,7 @@ export interface ReadFrontMatter {
 export function readFrontMatter(text: string): ReadFrontMatter {
   const block = /^---[ \t]*\n([\s\S]*?)(?:^---[ \t]*$|(?![\s\S]))/m.exec(text);
   if (!block || !text.startsWith('---')) {
-    return { frontMatter: {}, places: new Map(), diagnostics: [] };
+    return noFrontMatter;
   }
   const from = block[0].indexOf('\n') + 1;
   const document = parseDocument(block[1], { schema: 'core', logLevel: 'silent', uniqueKeys: true });
@@ -31,10 +50,17 @@ export function readFrontMatter(text: string): ReadFrontMatter {
   }));
   const values: Partial<Record<keyof FrontMatter, string>> = {};
   const places = new Map<keyof FrontMatter, Span>();
+  let severities: readonly SeverityLine[] = [];
 
   const take = ({ key, value }: Pair<unknown, unknown>) => {
     const name = isScalar(key) ? String(key.value) : '';
     if (!isKnown(name) || value === null || (isScalar(value) && value.value === null)) {
+      return;
+    }
+    if (name === 'severities') {
+      const read = readSeverities(value, from);
+      severities = read.lines;
+      diagnostics.push(...read.diagnostics);
       return;
     }
     const range = (value as Scalar).range ?? [0, 0, 0];
@@ -44,14 +70,11 @@ export function readFrontMatter(text: string): ReadFrontMatter {
     if (written === undefined) {
       const message = `\`${name}\` holds a list or a block; a text on one line is expected, such as \`${name}: text\`.`;
       diagnostics.push({ code: 'front-matter-value', severity: 'error', span, message });
-    } else if (name === 'units' && !unitSystems.includes(written as 'US')) {
-      const message = `\`units\` is \`${written}\`; US (feet, inches) or SI (metres, millimetres) is expected.`;
-      const fixes = unitSystems.map((system) => ({
-        title: `Write ${system}`,
-        edits: [{ span, newText: system }],
-        safe: false,
-      }));
-      diagnostics.push({ code: 'unknown-unit-system', severity: 'error', span, message, fixes });
+    } else if (isChoice(name) && !(choices[name].words as readonly string[]).includes(written)) {
+      const { words, code, meaning } = choices[name];
+      const message = `\`${name}\` is \`${written}\`; ${meaning} is expected.`;
+      const fixes = words.map((word) => ({ title: `Write ${word}`, edits: [{ span, newText: word }], safe: false }));
+      diagnostics.push({ code, severity: 'error', span, message, fixes });
     } else {
       values[name] = written;
       places.set(name, span);
@@ -65,11 +88,13 @@ export function readFrontMatter(text: string): ReadFrontMatter {
     const span = { start: from, end: from + block[1].trimEnd().length };
     diagnostics.push({ code: 'front-matter-syntax', severity: 'error', span, message });
   }
-  return { frontMatter: values as FrontMatter, places, diagnostics };
+  return { frontMatter: values as FrontMatter, places, severities, diagnostics };
 }
 
-const isKnown = (name: string): name is keyof FrontMatter =>
-  name === 'units' || textKeys.includes(name as (typeof textKeys)[number]);
+const isKnown = (name: string): name is keyof FrontMatter | 'severities' =>
+  name === 'severities' || isChoice(name) || textKeys.includes(name as (typeof textKeys)[number]);
+
+const isChoice = (name: string): name is keyof typeof choices => Object.hasOwn(choices, name);
 
 const textOf = (scalar: Scalar): string =>
   typeof scalar.value === 'string' ? scalar.value : (scalar.source ?? String(scalar.value));

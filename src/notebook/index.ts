@@ -1,6 +1,7 @@
 export type * from './contract';
 export { FilePositions, type PlacedDiagnostic } from './file-positions';
-export { type ReadFrontMatter, readFrontMatter } from './front-matter';
+export { noFrontMatter, type ReadFrontMatter, readFrontMatter } from './front-matter';
 export { type Heading, headingsOf } from './headings';
 export { readSheet } from './read-sheet';
+export type { SeverityLine } from './severities';
 export { writeSheet } from './write-sheet';

@@ -25,9 +25,22 @@ export interface SheetEvaluation {
   readonly checks: readonly CheckOutcome[];
   /** Problems of file, front matter, language and lints, in order of place. */
   readonly diagnostics: readonly PlacedDiagnostic[];
+  /** Findings that an `allow` accepts, with the reasons: for a report. */
+  readonly allowed: readonly PlacedAllowance[];
+  /** All that apply; a report shows them whether or not they are acknowledged. */
   readonly cautions: readonly Caution[];
+  /** True when the sheet says that they are read: a terminal then leaves them out. */
+  readonly cautionsAcknowledged: boolean;
   /** True when there is no error and every check is a plain yes. */
   readonly ok: boolean;
+}
+
+/** A finding that the sheet accepts, and why. */
+export interface PlacedAllowance {
+  readonly lint: string;
+  readonly reason: string;
+  /** The finding as it would have been told. */
+  readonly finding: PlacedDiagnostic;
 }
 
 export interface EvaluatedCell {
@@ -89,7 +102,13 @@ export function evaluateSheet(
     values: valuesOf(evaluated),
     checks,
     diagnostics: diagnostics.sort((a, b) => a.span.start - b.span.start).map((found) => positions.place(found)),
+    allowed: session.allowed().map(({ allowance, finding }) => ({
+      lint: allowance.lint,
+      reason: allowance.reason,
+      finding: positions.place(positions.inFile(Number(allowance.cell), finding, Number)),
+    })),
     cautions: session.cautions(),
+    cautionsAcknowledged: session.cautionsAcknowledged,
     ok: checks.every((check) => check.verdict === 'yes') && diagnostics.every(({ severity }) => severity !== 'error'),
   };
 }

@@ -2,7 +2,7 @@ import { functionPage } from '../display';
 import { hoverAt } from '../editor';
 import { mathematics, measurement, nearest } from '../language';
 import { createLibrary } from '../library';
-import { lintPage, rules } from '../lints';
+import { editionOf, lintPage, rules } from '../lints';
 import { listTables, type TableInfo } from '../tables';
 import { parseUnit } from '../units';
 import { SheetSession } from './sheet-session';
@@ -15,7 +15,7 @@ export function explain(given: string): Explanation {
   const name = given.trim();
   const lint = rules.find((rule) => rule.id === name);
   if (lint) {
-    return { page: lintPage(lint) };
+    return { page: lintPage(lint, editionInForce()) };
   }
   const definition = functions().find((candidate) => candidate.name === name);
   if (definition) {
@@ -69,6 +69,11 @@ const functions = () => {
   const library = createLibrary();
   const builtIn = [...mathematics, ...measurement];
   return 'problem' in library ? builtIn : [...library.functions.values(), ...builtIn];
+};
+
+const editionInForce = (): string => {
+  const library = createLibrary();
+  return 'problem' in library ? '' : editionOf(library.settings);
 };
 
 /** What the editor shows when the pointer rests at an offset of a one-line sheet. */

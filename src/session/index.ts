@@ -1,4 +1,10 @@
-export { type CheckOutcome, type EvaluatedCell, evaluateSheet, type SheetEvaluation } from './evaluate-sheet';
+export {
+  type CheckOutcome,
+  type EvaluatedCell,
+  evaluateSheet,
+  type PlacedAllowance,
+  type SheetEvaluation,
+} from './evaluate-sheet';
 export { type Evidence, evidenceOf } from './evidence';
 export { type Explanation, explain } from './explain';
 export { formatSheet } from './format-sheet';

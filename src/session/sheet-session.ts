@@ -1,10 +1,11 @@
 import { type Block, blocksOf } from '../display';
 import { createProgram, type Library, type Program, type StatementResult } from '../language';
 import { createLibrary } from '../library';
-import { type Caution, cautionsFor, lint } from '../lints';
-import { type FrontMatter, type ReadFrontMatter, readFrontMatter, type SheetCell } from '../notebook';
+import { type AllowedFinding, type Caution, cautionsFor, type Linted, lint } from '../lints';
+import { type FrontMatter, noFrontMatter, type ReadFrontMatter, readFrontMatter, type SheetCell } from '../notebook';
 import { createTables, type TableFile } from '../tables';
 import type { Diagnostic, Severity } from '../text';
+import { severitiesInForce, unknownLints } from './severities';
 
 /** A cell as a session sees it; `id` is the host's own. */
 export interface SessionCell {
@@ -13,14 +14,15 @@ export interface SessionCell {
   readonly text: string;
 }
 
-const noFrontMatter: ReadFrontMatter = { frontMatter: {}, places: new Map(), diagnostics: [] };
-
 /**
  * A sheet that is being worked on. What it tells is a pure function of the cells' texts, the severities and the
  * workspace's table files; an update does again only what the edit touched.
  */
 export class SheetSession {
-  /** Replaces the severity of a lint's findings or switches the lint off, by id; taken into account by `update`. */
+  /**
+   * Replaces the severity of a lint's findings or switches the lint off, by id; taken into account by `update`. What the
+   * sheet's own front matter says goes before it.
+   */
   severities: Readonly<Record<string, Severity | 'off'>> = {};
   /** The workspace's own tables, which go before those that ship; taken into account by `update`. */
   tableFiles: readonly TableFile[];
@@ -33,7 +35,7 @@ export class SheetSession {
   private editionProblem: string | undefined;
   private current!: Program;
   private cells: readonly SessionCell[] = [];
-  private findings: ReadonlyMap<string, readonly Diagnostic[]> = new Map();
+  private linted: Linted = { findings: new Map(), allowed: [] };
   private readonly shown = new Map<string, readonly Block[]>();
 
   constructor(options: { readonly tableFiles?: readonly TableFile[] } = {}) {
@@ -70,7 +72,7 @@ export class SheetSession {
     }
     const evaluated = this.editionProblem === undefined ? calculations(cells) : [];
     add(changed, [...this.current.update(evaluated)].map(withId));
-    this.lintAgain(evaluated, changed);
+    this.lintAgain(evaluated, cells, changed);
     add(changed, [...gone].map(withId));
     for (const id of changed) {
       this.shown.delete(id);
@@ -85,9 +87,9 @@ export class SheetSession {
   /** Problems of a cell in order of place: what the language says, then what the lints find. */
   diagnostics(cell: string): readonly Diagnostic[] {
     if (cell === this.frontCell) {
-      return this.front.diagnostics.concat(this.editionDiagnostics());
+      return this.front.diagnostics.concat(this.editionDiagnostics(), unknownLints(this.front));
     }
-    const found = [...this.current.diagnostics(cell), ...(this.findings.get(cell) ?? [])];
+    const found = [...this.current.diagnostics(cell), ...(this.linted.findings.get(cell) ?? [])];
     return found.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
   }
 
@@ -101,7 +103,17 @@ export class SheetSession {
     return blocks;
   }
 
-  /** Advice about work that can hurt someone, for the whole sheet. */
+  /** The findings that `allow` statements silence, each with its reason: for a report. */
+  allowed(): readonly AllowedFinding[] {
+    return this.linted.allowed;
+  }
+
+  /** True when the sheet says that its cautions are read: then only a report still shows them. */
+  get cautionsAcknowledged(): boolean {
+    return this.front.frontMatter.cautions === 'acknowledged';
+  }
+
+  /** Advice about work that can hurt someone, for the whole sheet, acknowledged or not. */
   cautions(): readonly Caution[] {
     const evaluated = this.editionProblem === undefined ? calculations(this.cells) : [];
     return cautionsFor(
@@ -162,12 +174,13 @@ export class SheetSession {
     return [{ code: 'unknown-edition', severity: 'error', span, message }];
   }
 
-  private lintAgain(cells: readonly SessionCell[], changed: Set<string>): void {
-    const before = this.findings;
-    const ids = cells.map((cell) => cell.id);
-    this.findings = lint(this.current, ids, { severities: this.severities });
+  private lintAgain(evaluated: readonly SessionCell[], cells: readonly SessionCell[], changed: Set<string>): void {
+    const before = this.linted.findings;
+    const ids = evaluated.map((cell) => cell.id);
+    const prose = cells.flatMap((cell) => (cell.kind === 'prose' ? [cell.text] : []));
+    this.linted = lint(this.current, ids, { severities: severitiesInForce(this.severities, this.front), prose });
     for (const id of ids) {
-      if (!sameFindings(before.get(id) ?? [], this.findings.get(id) ?? [])) {
+      if (!sameFindings(before.get(id) ?? [], this.linted.findings.get(id) ?? [])) {
         changed.add(id);
       }
     }

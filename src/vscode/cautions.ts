@@ -14,7 +14,7 @@ export class Cautions implements vscode.NotebookCellStatusBarItemProvider {
       return [];
     }
     const texts = this.textsFor(cell.notebook);
-    if (texts.length === 0) {
+    if (texts.length === 0 || this.sheets.of(cell.notebook)?.session.cautionsAcknowledged) {
       return [];
     }
     const item = new vscode.NotebookCellStatusBarItem(

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { generatedReadme } from '../../src/dev/generate';
+import { generatedDocuments, generatedReadme } from '../../src/dev/generate';
 import { textOf } from './source-files';
 
 describe('generated documents', () => {
@@ -7,4 +7,8 @@ describe('generated documents', () => {
     const text = textOf('README.md');
     assert.equal(generatedReadme(text), text);
   });
+
+  for (const [place, made] of Object.entries(generatedDocuments)) {
+    it(`${place} is what the definitions say (npm run generate)`, () => assert.equal(textOf(place), made()));
+  }
 });

@@ -19,7 +19,7 @@ export function programOf(...texts: readonly string[]): Program {
 /** The findings in the first of the texts, each a cell of one sheet. */
 export function findingsIn(texts: readonly string[], options?: LintOptions): Diagnostic[] {
   const cells = texts.map((_, i) => String(i));
-  return lint(programOf(...texts), cells, options).get('0') ?? [];
+  return [...(lint(programOf(...texts), cells, options).findings.get('0') ?? [])];
 }
 
 /** What the language itself finds wrong in one cell, so that no case passes because its text is not understood. */
@@ -28,3 +28,6 @@ export const errorsIn = (text: string): string[] =>
     .diagnostics('0')
     .filter(({ severity }) => severity === 'error')
     .map(({ code, message }) => `${code}: ${message}`);
+
+/** What the language finds before anything runs, for the faults whose page is a lint's. */
+export const languageFindingsIn = (text: string): Diagnostic[] => [...programOf(text).diagnostics('0')];

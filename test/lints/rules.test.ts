@@ -1,10 +1,10 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { rules } from '../../src/lints';
-import { applyEdits, type Diagnostic } from '../../src/text';
+import { type Lint, rules } from '../../src/lints';
+import { applyEdits, type Diagnostic, type Fix } from '../../src/text';
 import { readCases, withCarets } from './fixture-text';
-import { errorsIn, findingsIn } from './lint-text';
+import { errorsIn, findingsIn, languageFindingsIn } from './lint-text';
 
 const fixtures = join(__dirname, 'fixtures');
 const folder = join(__dirname, '..', '..', 'src', 'lints', 'rules');
@@ -21,37 +21,47 @@ describe('lint rules', () => {
     describe(rule.id, () => {
       const own = (findings: readonly Diagnostic[]) => findings.filter(({ code }) => code === rule.id);
       const cases = readCases(readFileSync(join(fixtures, `${rule.id}.txt`), 'utf8'));
+      const firing = cases.filter(({ fires }) => fires);
+      const found = findingsOf(rule);
 
       it('has at least two cases that fire and two that are silent', () => {
-        assert.ok(cases.filter(({ fires }) => fires).length >= 2);
-        assert.ok(cases.filter(({ fires }) => !fires).length >= 2);
+        assert.ok(firing.length >= 2);
+        assert.ok(cases.length - firing.length >= 2);
       });
 
       for (const { title, fires, source, written } of cases) {
         it(`${fires ? 'fires' : 'is silent'}: ${title}`, () => {
-          assert.deepEqual(errorsIn(source), []);
-          const findings = findingsIn([source]);
+          const findings = found(source);
           assert.equal(withCarets(source, findings), written);
           assert.equal(own(findings).length, fires ? 1 : 0);
         });
       }
 
-      for (const { title, source } of cases.filter(({ fires }) => fires)) {
-        it(`mends: ${title}`, () => mendsEach(source, rule.id));
+      for (const { title, source } of firing) {
+        it(`mends: ${title}`, () => {
+          for (const finding of own(found(source))) {
+            for (const fix of finding.fixes ?? []) {
+              mends(source, finding, fix, found);
+            }
+          }
+        });
       }
+
+      it('says whether it offers a fix', () => {
+        const offers = firing.some(({ source }) => own(found(source)).some(({ fixes }) => fixes));
+        assert.equal(rule.fix !== undefined, offers);
+      });
 
       it('its documented examples give one finding or none', () => {
         for (const text of rule.examples.bad) {
-          assert.deepEqual(errorsIn(text), []);
           assert.deepEqual(
-            own(findingsIn([text])).map(({ code }) => code),
+            own(found(text)).map(({ code }) => code),
             [rule.id],
             text,
           );
         }
         for (const text of rule.examples.good) {
-          assert.deepEqual(errorsIn(text), []);
-          assert.deepEqual(findingsIn([text]), [], text);
+          assert.deepEqual(found(text), [], text);
         }
       });
 
@@ -65,38 +75,57 @@ describe('lint rules', () => {
   }
 });
 
-/** Answers to a question say what the sheet left open, so they may bring a fault to light that was there all along. */
-const answersQuestion = (title: string): boolean => title.startsWith('State ');
-
-/** Every fix removes its own finding, adds none, leaves the other bytes alone and has nothing left to do afterwards. */
-function mendsEach(source: string, id: string): void {
-  const before = findingsIn([source]);
-  const idsBefore = new Set(before.map(({ code }) => code));
-  for (const finding of before.filter(({ code }) => code === id)) {
-    for (const fix of finding.fixes ?? []) {
-      const isAnswer = answersQuestion(fix.title);
-      const mended = applyEdits(source, fix.edits);
-      const untouched = fix.edits.reduceRight(
-        (text, { span }) => text.slice(0, span.start) + text.slice(span.end),
-        source,
-      );
-      const inserted = fix.edits.map(({ newText }) => newText).join('').length;
-      assert.equal(mended.length, untouched.length + inserted, fix.title);
-      assert.deepEqual(errorsIn(mended), [], fix.title);
-      const after = findingsIn([mended]);
-      assert.deepEqual(
-        after.filter(({ code, message }) => code === id && (!isAnswer || message === finding.message)),
-        [],
-        `${fix.title}\n${mended}`,
-      );
-      if (!isAnswer) {
-        assert.deepEqual(
-          after.filter(({ code }) => !idsBefore.has(code)),
-          [],
-          `${fix.title}\n${mended}`,
-        );
-      }
-      assert.equal(fix.safe, false, 'no lint changes what is installed without a person looking at it');
+/** What is found in a cell's text; where lints look, the language must find no fault of its own. */
+function findingsOf(rule: Lint): (source: string) => Diagnostic[] {
+  return (source) => {
+    if (!rule.check) {
+      return languageFindingsIn(source);
     }
+    assert.deepEqual(errorsIn(source), []);
+    return findingsIn([source]);
+  };
+}
+
+/** Answers to a question say what the sheet left open, so they may bring a fault to light that was there all along. */
+const answersQuestion = ({ title }: Fix): boolean => title.startsWith('State ');
+
+/** A fix removes its own finding, adds none, leaves the other bytes alone and has nothing left to do afterwards. */
+function mends(source: string, finding: Diagnostic, fix: Fix, found: (source: string) => Diagnostic[]): void {
+  const what = (mended: string) => `${fix.title}\n${mended}`;
+  const { code, message } = finding;
+  const before = new Set(found(source).map((other) => other.code));
+  const mended = applyEdits(source, fix.edits);
+  assert.equal(restOf(source, fix), restOf(mended, inverse(fix)), what(mended));
+  const after = found(mended);
+  const isAnswer = answersQuestion(fix);
+  const remaining = after.filter((other) => other.code === code && (!isAnswer || other.message === message));
+  assert.deepEqual(remaining, [], what(mended));
+  if (!isAnswer) {
+    const added = after.filter((other) => !before.has(other.code));
+    assert.deepEqual(added, [], what(mended));
   }
+  for (const again of after.flatMap((other) => (other.code === code ? (other.fixes ?? []) : []))) {
+    const repeats = again.title === fix.title && applyEdits(mended, again.edits) !== mended;
+    assert.ok(!repeats, `a second time: ${what(mended)}`);
+  }
+  assert.equal(fix.safe, false, 'no lint changes what is installed without a person looking at it');
+}
+
+/** The text with every stretch that the fix touches cut out. */
+const restOf = (text: string, { edits }: Fix): string =>
+  [...edits]
+    .sort((a, b) => b.span.start - a.span.start)
+    .reduce((rest, { span }) => rest.slice(0, span.start) + rest.slice(span.end), text);
+
+/** The stretches that the fix wrote, where they stand afterwards. */
+function inverse(fix: Fix): Fix {
+  let shift = 0;
+  const edits = [...fix.edits]
+    .sort((a, b) => a.span.start - b.span.start)
+    .map(({ span, newText }) => {
+      const start = span.start + shift;
+      shift += newText.length - (span.end - span.start);
+      return { span: { start, end: start + newText.length }, newText: '' };
+    });
+  return { ...fix, edits };
 }

@@ -56,12 +56,12 @@ describe('the lint runner', () => {
 
   it('looks again only at statements that ran again', () => {
     const program = programOf(shed, 'a = 1\n');
-    const first = lint(program, ['0', '1']).get('0');
+    const first = lint(program, ['0', '1']).findings.get('0');
     program.update([
       { id: '0', text: shed },
       { id: '1', text: 'a = 2\n' },
     ]);
-    assert.equal(lint(program, ['0', '1']).get('0')?.[0], first?.[0]);
+    assert.equal(lint(program, ['0', '1']).findings.get('0')?.[0], first?.[0]);
   });
 });
 
@@ -104,14 +104,20 @@ describe('cautions', () => {
 });
 
 describe('lint pages', () => {
+  it('number sections as the edition in force does', () => {
+    const [rule] = rules.filter(({ id }) => id === 'continuous-load');
+    assert.match(lintPage(rule, 'NEC 2023'), /NEC 2023 422\.13; 424\.4\(B\)/);
+    assert.match(lintPage(rule, 'NEC 2017'), /NEC 2017 422\.13; 424\.3\(B\)/);
+  });
+
   it('show every example and how to accept a finding', () => {
     for (const rule of rules) {
-      const page = lintPage(rule);
+      const page = lintPage(rule, 'NEC 2023');
       assert.ok(page.startsWith(`# ${rule.id}\n`));
-      for (const text of [...rule.examples.bad, ...rule.examples.good, ...rule.silent, ...rule.sources]) {
+      for (const text of [...rule.examples.bad, ...rule.examples.good, ...rule.silent, rule.fix ?? 'None is offered']) {
         assert.ok(page.includes(text.trimEnd()), `${rule.id}: ${text}`);
       }
-      assert.ok(page.includes(`allow ${rule.id} "`));
+      assert.equal(page.includes(`allow ${rule.id} "`), rule.check !== undefined);
     }
   });
 });

@@ -35,6 +35,27 @@ describe('front matter', () => {
     );
   });
 
+  it('reads how much warnings weigh, each with its place', () => {
+    const text = '---\nseverities:\n  voltage-drop: off\n  unused-name: warning\n---';
+    const { severities, diagnostics } = readFrontMatter(text);
+    assert.deepEqual(diagnostics, []);
+    assert.deepEqual(
+      severities.map(({ id, idSpan, severity }) => [id, text.slice(idSpan.start, idSpan.end), severity]),
+      [
+        ['voltage-drop', 'voltage-drop', 'off'],
+        ['unused-name', 'unused-name', 'warning'],
+      ],
+    );
+    assert.deepEqual(problemsOf('---\nseverities: off\n---'), [['front-matter-value', 'off']]);
+    assert.deepEqual(problemsOf('---\nseverities:\n  voltage-drop: mild\n---'), [['front-matter-value', 'mild']]);
+    assert.deepEqual(problemsOf('---\nseverities:\n  voltage-drop:\n---'), [['front-matter-value', 'voltage-drop']]);
+  });
+
+  it('takes one word for cautions that were read', () => {
+    assert.equal(readFrontMatter('---\ncautions: acknowledged\n---').frontMatter.cautions, 'acknowledged');
+    assert.deepEqual(problemsOf('---\ncautions: off\n---'), [['front-matter-value', 'off']]);
+  });
+
   it('wants text on one line', () => {
     assert.deepEqual(problemsOf('---\ntitle: [a, b]\n---'), [['front-matter-value', '[a, b]']]);
   });

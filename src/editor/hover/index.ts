@@ -1,5 +1,5 @@
 import { type NameInfo, Node, nodeAt, type SyntaxTree, spanOf, textOf } from '../../language';
-import { lintPage, ruleById } from '../../lints';
+import { editionOf, lintPage, ruleById } from '../../lints';
 import { parseUnit } from '../../units';
 import type { EditedSheet, Hover } from '../contract';
 import { conductorPage } from './conductor';
@@ -77,7 +77,7 @@ function nameAt({ sheet, tree, node, above }: Spot): string | undefined {
       return first ? pageOfName(program.names().get(name), sheet) : undefined; // The member tells of its field.
     case Node.Allow: {
       const lint = ruleById.get(name);
-      return lint && lintPage(lint);
+      return lint && lintPage(lint, editionOf(program.library.settings));
     }
     default:
       return pageOfName(program.names().get(name), sheet);

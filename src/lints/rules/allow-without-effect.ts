@@ -11,12 +11,14 @@ export const allowWithoutEffect = defineLint({
   sources: ['common practice, no source'],
   severity: 'information',
   silent: ['The lint it names has a finding in the statement below it.'],
+  fix: 'Takes the line out, on a person’s word.',
   examples: {
     bad: ['allow voltage-drop "the shed is far away"\nshed = 12 A * 2 Ω\n'],
     good: [
       'allow leads-not-removed "zeroed on the leads"\nleft = conductor_length(0.52 Ω, 12 AWG Cu stranded, temperature: 20 °C)\n',
     ],
   },
+  looksAt: [Node.Allow],
   check({ tree, node, silenced }, report) {
     const [name] = [...children(tree, node)];
     if (tree.kinds[node] !== Node.Allow || name === undefined || !silenced || silenced.has(textOf(tree, name))) {

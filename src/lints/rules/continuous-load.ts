@@ -9,10 +9,12 @@ import { continuousFactor } from '../continuous-factor';
 import { defineLint, type LintedStatement, type Report } from '../contract';
 import { largestGeneralDevice } from '../device-allowances';
 import { ratingFix, statementFix } from '../device-fixes';
+import { cited } from '../editions';
+import { callNodes } from '../statement-kinds';
 
 /** Kinds that a rule counts as continuous, however long they run. */
 const continuousByRule: { readonly [K in CircuitKind]?: { readonly what: string; readonly section: string } } = {
-  space_heating: { what: 'Fixed electric space heating', section: '424.4(B), 424.3(B) before 2023' },
+  space_heating: { what: 'Fixed electric space heating', section: '424.4(B)' },
   water_heater: { what: 'A storage water heater of 120 gallons or less', section: '422.13' },
   evse: { what: 'Vehicle charging', section: 'Article 625' },
 };
@@ -30,7 +32,7 @@ export const continuousLoad = defineLint({
   why:
     'A load that runs three hours or more heats its device and conductor through, so both are sized for 125 % of it. Fixed ' +
     'space heating, storage water heaters and vehicle charging count as continuous by rule.',
-  sources: ['NEC 210.19, 210.20(A), 215.2, 215.3', 'NEC 422.13; 424.4(B), 424.3(B) before 2023; Article 625'],
+  sources: ['NEC 210.19, 210.20(A), 215.2, 215.3', 'NEC 422.13; 424.4(B); Article 625'],
   severity: 'warning',
   silent: [
     'The load is said to be not continuous and its kind is not one that a rule counts as continuous.',
@@ -38,6 +40,7 @@ export const continuousLoad = defineLint({
     'The kind has a factor of its own: motor, hvac with its nameplate, welder, fire_pump and the like.',
     'The assembly is listed for 100 % of its rating: write `allow continuous-load` with that as the reason.',
   ],
+  fix: 'Offers both answers, or the rating or `continuous: yes` that the rule asks for; a person chooses, never fix-all.',
   examples: {
     bad: [
       'baseboard = circuit(load: 12.5 A, kind: space_heating, continuous: no, voltage: 240 V)\n',
@@ -48,13 +51,14 @@ export const continuousLoad = defineLint({
       'sign = circuit(load: 18 A, kind: general, continuous: no, voltage: 120 V, conductor: 12 AWG Cu THHN, ocpd: 20 A)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       const rule = fact.kind && continuousByRule[fact.kind];
       if (rule && saysNotContinuous(call)) {
         report({
           span: argumentSpan(statement, call, 'continuous'),
-          message: `${rule.what} counts as continuous by rule (${fact.edition}: ${rule.section}), and the sheet says \`continuous: no\`. 125 % of ${figure(fact.loadCurrent)} A is ${figure(fact.loadCurrent * continuousFactor)} A. Write \`continuous: yes\`, or allow this with the reason.`,
+          message: `${rule.what} counts as continuous by rule (${cited(fact.edition, rule.section)}), and the sheet says \`continuous: no\`. 125 % of ${figure(fact.loadCurrent)} A is ${figure(fact.loadCurrent * continuousFactor)} A. Write \`continuous: yes\`, or allow this with the reason.`,
           fixes: yesFix(statement, call),
         });
       } else if (

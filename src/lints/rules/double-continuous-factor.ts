@@ -5,6 +5,7 @@ import { argumentNode } from '../argument-places';
 import { continuousFactor } from '../continuous-factor';
 import { defineLint, type LintedStatement } from '../contract';
 import { type Place, resolved } from '../readings';
+import { callNodes } from '../statement-kinds';
 
 /** Arguments that functions multiply by 125 % themselves when the load is continuous. */
 const multiplied = ['load', 'current'];
@@ -22,6 +23,7 @@ export const doubleContinuousFactor = defineLint({
     'The load is said to be not continuous and is multiplied in the sheet.',
     'The load is multiplied by something other than 1.25 or 125 %.',
   ],
+  fix: 'Takes the factor out of the sheet, on a person’s word.',
   examples: {
     bad: [
       'sign = circuit(load: 16 A * 1.25, kind: general, continuous: yes, voltage: 120 V)\n',
@@ -32,6 +34,7 @@ export const doubleContinuousFactor = defineLint({
       'sign = circuit(load: 16 A * 1.25, kind: general, continuous: no, voltage: 120 V)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const call of statement.calls) {
       const parameters = [...(isContinuous(call) ? multiplied : []), 'mca'];

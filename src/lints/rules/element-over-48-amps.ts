@@ -2,6 +2,7 @@ import { type CircuitKind, figure } from '../../functions';
 import { argumentSpan } from '../argument-places';
 import { circuitsIn, exceeds } from '../circuit-facts';
 import { defineLint } from '../contract';
+import { callNodes } from '../statement-kinds';
 
 /** Largest load of resistance elements on one overcurrent device, and the largest device for it, in amperes. */
 const largestLoad = 48;
@@ -27,6 +28,7 @@ export const elementOver48Amps = defineLint({
     bad: ['furnace = circuit(load: 15 kW, kind: space_heating, voltage: 240 V)\n'],
     good: ['furnace = circuit(load: 10 kW, kind: space_heating, voltage: 240 V)\n'],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       const section = fact.kind && sections[fact.kind];

@@ -4,6 +4,7 @@ import { argumentNode, argumentSpan, standsHere } from '../argument-places';
 import { defineLint, type LintedStatement } from '../contract';
 import { statementFix } from '../device-fixes';
 import { isOhmReading, remarksBehind, subtracts } from '../readings';
+import { callNodes } from '../statement-kinds';
 
 /** What a pair of meter leads commonly adds to a reading, in ohms. */
 const typicalLeads = { least: 0.2, most: 0.5 };
@@ -32,6 +33,7 @@ export const leadsNotRemoved = defineLint({
     'The reading is above 20 Ω, or for a length above 5 Ω.',
     'The resistance is not a reading: it was worked out from other quantities.',
   ],
+  fix: 'Inserts `leads: 0 Ω` for a meter that was zeroed; a person decides whether it was.',
   examples: {
     bad: [
       'left = conductor_length(0.52 Ω, 12 AWG Cu stranded, temperature: 20 °C)\n',
@@ -42,6 +44,7 @@ export const leadsNotRemoved = defineLint({
       'unmarked = heater(resistance: 12.9 Ω - 0.3 Ω, voltage: 240 V)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const call of statement.calls) {
       for (const fact of call.facts) {

@@ -11,6 +11,8 @@ import {
   largestGeneralDevice,
 } from '../device-allowances';
 import { kindFixes, ratingFix } from '../device-fixes';
+import { cited } from '../editions';
+import { callNodes } from '../statement-kinds';
 
 /** An overcurrent device above what its conductor may carry, with no rule that allows it. */
 export const ocpdOverAmpacity = defineLint({
@@ -31,6 +33,7 @@ export const ocpdOverAmpacity = defineLint({
     'A nameplate largest device is given: that bound counts (see `ocpd-over-nameplate`).',
     '`small-conductor-limit` says it more exactly.',
   ],
+  fix: 'Offers the largest rating that is allowed, sizes that would do behind the device, or to state the kind; a person chooses, never fix-all.',
   examples: {
     bad: [
       'oven = circuit(load: 30 A, kind: general, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 60 A)\n',
@@ -41,6 +44,7 @@ export const ocpdOverAmpacity = defineLint({
       'condenser = circuit(mca: 44 A, mocp: 60 A, kind: hvac, voltage: 240 V, conductor: 8 AWG Cu THHN, terminals: 75 °C, ocpd: 60 A)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       if (!fact.ocpdGiven || !isOverAmpacity(fact)) {
@@ -85,7 +89,7 @@ const refusal = (fact: CircuitFact, rule: string, largest: number): string =>
   [
     compared(fact),
     fact.kind ? `Kind ${fact.kind} allows at most` : 'No kind of load allows that: use at most',
-    `${figure(largest)} A (${fact.edition}: ${rule})${orSize(fact)}.`,
+    `${figure(largest)} A (${cited(fact.edition, rule)})${orSize(fact)}.`,
     chainText(fact),
   ].join(' ');
 

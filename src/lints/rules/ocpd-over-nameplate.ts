@@ -3,6 +3,7 @@ import { argumentSpan } from '../argument-places';
 import { circuitsIn, exceeds } from '../circuit-facts';
 import { defineLint } from '../contract';
 import { ratingFix } from '../device-fixes';
+import { callNodes } from '../statement-kinds';
 
 /** A device above the largest one that the equipment's nameplate allows. */
 export const ocpdOverNameplate = defineLint({
@@ -14,6 +15,7 @@ export const ocpdOverNameplate = defineLint({
   sources: ['NEC 110.3(B), 440.4, 440.22'],
   severity: 'error',
   silent: ['The device is at or below the nameplate limit.', 'No nameplate limit is given.'],
+  fix: 'Offers the nameplate’s largest rating; a person chooses, never fix-all.',
   examples: {
     bad: [
       'condenser = circuit(mca: 14 A, mocp: 20 A, kind: hvac, voltage: 240 V, conductor: 10 AWG Cu THHN, ocpd: 30 A)\n',
@@ -22,6 +24,7 @@ export const ocpdOverNameplate = defineLint({
       'condenser = circuit(mca: 28 A, mocp: 40 A, kind: hvac, voltage: 240 V, conductor: 10 AWG Cu THHN, ocpd: 30 A)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       if (fact.mocp !== undefined && fact.ocpdGiven && exceeds(fact.ocpd, fact.mocp)) {

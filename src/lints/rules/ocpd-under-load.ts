@@ -4,6 +4,7 @@ import { circuitsIn, exceeds } from '../circuit-facts';
 import { defineLint } from '../contract';
 import { largestGeneralDevice } from '../device-allowances';
 import { ratingFix } from '../device-fixes';
+import { callNodes } from '../statement-kinds';
 
 /** A device that the load itself would open. */
 export const ocpdUnderLoad = defineLint({
@@ -17,6 +18,7 @@ export const ocpdUnderLoad = defineLint({
     'The kind is welder: its load runs in short bursts.',
     'Only a nameplate minimum circuit ampacity is given: it is more than the load.',
   ],
+  fix: 'Offers the smallest standard rating, where the conductor suits it; a person chooses, never fix-all.',
   examples: {
     bad: [
       'oven = circuit(load: 32 A, kind: general, continuous: no, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 30 A)\n',
@@ -25,6 +27,7 @@ export const ocpdUnderLoad = defineLint({
       'oven = circuit(load: 32 A, kind: general, continuous: no, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 40 A)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       if (

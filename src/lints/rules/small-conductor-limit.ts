@@ -5,6 +5,7 @@ import { sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
 import { breaksSmallConductorRule, isOverAmpacity } from '../device-allowances';
 import { kindFixes, ratingFix } from '../device-fixes';
+import { callNodes } from '../statement-kinds';
 
 /** A device above the fixed limit for 14, 12 and 10 AWG. */
 export const smallConductorLimit = defineLint({
@@ -21,6 +22,7 @@ export const smallConductorLimit = defineLint({
     'The conductor is 8 AWG or larger.',
     'No kind is declared and the device is above the ampacity too: `ocpd-over-ampacity` asks for the kind.',
   ],
+  fix: 'Offers the allowed rating, sizes that would do, or to state the kind; a person chooses, never fix-all.',
   examples: {
     bad: [
       'heater = circuit(load: 19 A, kind: space_heating, voltage: 240 V, conductor: 12 AWG Cu THHN, terminals: 75 °C, ocpd: 25 A)\n',
@@ -31,6 +33,7 @@ export const smallConductorLimit = defineLint({
       'condenser = circuit(mca: 18 A, mocp: 30 A, kind: hvac, voltage: 240 V, conductor: 12 AWG Cu THHN, ocpd: 30 A)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       const limit = fact.smallConductorLimit;

@@ -5,6 +5,7 @@ import { argumentInsertion, argumentSpan } from '../argument-places';
 import { defineLint, type LintedStatement } from '../contract';
 import { statementFix } from '../device-fixes';
 import { isOhmReading, ohmPerLengthDimension, type Place, resolved, writtenQuantity } from '../readings';
+import { callNodes } from '../statement-kinds';
 import { tableFigureText } from '../table-figures';
 
 /** What a copper or aluminum conductor reads at 20 °C, as a part of its 75 °C table figure, is about this. */
@@ -28,6 +29,7 @@ export const tableTemperature = defineLint({
     'The resistance is an allowance worked out from volts and amperes: voltage drop is judged at operating temperature.',
     'The resistance per length comes from a sample of the same reel.',
   ],
+  fix: 'Inserts the temperature, to be filled in with the conductor’s own.',
   examples: {
     bad: [
       'left = conductor_length(0.52 Ω, 12 AWG Cu stranded, leads: 0.04 Ω)\n',
@@ -40,6 +42,7 @@ export const tableTemperature = defineLint({
       'allowed = 3.6 V / 16 A\nlongest = allowed / 2 / resistance_per_length(12 AWG Cu stranded)\n',
     ],
   },
+  looksAt: [...callNodes, Node.Binary],
   check(statement, report) {
     for (const call of statement.calls) {
       for (const fact of call.facts) {

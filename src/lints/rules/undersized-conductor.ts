@@ -4,6 +4,8 @@ import { carryingText, chainText, circuitsIn, exceeds } from '../circuit-facts';
 import { sizeAdvice, sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
 import { largestGeneralDevice } from '../device-allowances';
+import { cited } from '../editions';
+import { callNodes } from '../statement-kinds';
 
 /** A named conductor whose ampacity falls short of what the load asks for. */
 export const undersizedConductor = defineLint({
@@ -23,6 +25,7 @@ export const undersizedConductor = defineLint({
     'A nameplate minimum circuit ampacity is given and the conductor carries it.',
     'The conductor is left to the calculation.',
   ],
+  fix: 'Offers the smallest size that does everything and the next two; a person chooses, never fix-all.',
   examples: {
     bad: [
       'kiln = circuit\n  load: 17.4 A\n  continuous: yes\n  kind: general\n  voltage: 208 V\n  conductor: 12 AWG Cu THHN\n',
@@ -33,6 +36,7 @@ export const undersizedConductor = defineLint({
       'condenser = circuit(mca: 44 A, mocp: 60 A, kind: hvac, voltage: 240 V, conductor: 8 AWG Cu THHN, terminals: 75 °C, ocpd: 60 A)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       if (fact.conductorGiven && exceeds(fact.requiredAmpacity, fact.totalAmpacity)) {
@@ -58,7 +62,7 @@ const sections: { readonly [K in CircuitKind]?: string } = {
 function messageFor(fact: CircuitFact): string {
   const leansOnRoundUp = exceeds(fact.ocpd, fact.totalAmpacity) && !exceeds(fact.ocpd, largestGeneralDevice(fact));
   return [
-    `${requirementText(fact)} (${fact.edition}: ${(fact.kind && sections[fact.kind]) ?? '210.19, 215.2'}) of ${carryingText(fact)}.`,
+    `${requirementText(fact)} (${cited(fact.edition, (fact.kind && sections[fact.kind]) ?? '210.19, 215.2')}) of ${carryingText(fact)}.`,
     ...(leansOnRoundUp
       ? [`That ${figure(fact.ocpd)} A is the next standard device size does not let the conductor carry more.`]
       : []),

@@ -3,6 +3,7 @@ import { argumentSpan } from '../argument-places';
 import { circuitsIn } from '../circuit-facts';
 import { sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
+import { callNodes } from '../statement-kinds';
 
 /** A named equipment grounding conductor below what the overcurrent device asks for. */
 export const undersizedEgc = defineLint({
@@ -18,6 +19,7 @@ export const undersizedEgc = defineLint({
     'It is of another metal than the size compared with.',
     'None is named: a metal raceway may be the grounding conductor.',
   ],
+  fix: 'Offers the smallest size that does; a person chooses, never fix-all.',
   examples: {
     bad: [
       'oven = circuit(load: 40 A, kind: general, continuous: no, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 40 A, egc: 12 AWG Cu)\n',
@@ -26,6 +28,7 @@ export const undersizedEgc = defineLint({
       'oven = circuit(load: 40 A, kind: general, continuous: no, voltage: 240 V, conductor: 8 AWG Cu THHN, ocpd: 40 A, egc: 10 AWG Cu)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       const { egc, smallestEgc, conductor } = fact;

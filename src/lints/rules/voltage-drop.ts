@@ -3,6 +3,7 @@ import { argumentSpan, standsHere } from '../argument-places';
 import { circuitsIn, conductorsText, exceeds } from '../circuit-facts';
 import { sizeAdvice, sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
+import { callNodes } from '../statement-kinds';
 
 /** More voltage lost on the run than the sheet's own limit, or than the advisory 3 %. */
 export const voltageDrop = defineLint({
@@ -15,6 +16,7 @@ export const voltageDrop = defineLint({
   sources: ['NEC 210.19 and 215.2, informational notes: 3 % and 5 %, advisory'],
   severity: 'error',
   silent: ['The drop is at or below the limit.', 'No length is given.'],
+  fix: 'Offers sizes within the declared limit; a person chooses, never fix-all.',
   examples: {
     bad: [
       'gate = circuit(load: 12 A, kind: general, continuous: no, voltage: 120 V, length: 160 ft, conductor: 10 AWG Cu THHN, drop_limit: 2 %)\n',
@@ -25,6 +27,7 @@ export const voltageDrop = defineLint({
       'gate = circuit(load: 12 A, kind: general, continuous: no, voltage: 120 V, length: 160 ft, conductor: 10 AWG Cu THHN, drop_limit: 5 %)\n',
     ],
   },
+  looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
       const { drop } = fact;

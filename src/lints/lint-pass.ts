@@ -1,0 +1,134 @@
+import type { CallRecord, Program, StatementResult, SyntaxTree } from '../language';
+import type { Diagnostic } from '../text';
+import type { LintedStatement } from './contract';
+import { rules } from './rule-list';
+import { type Asked, askedOf, type SheetView } from './sheet-view';
+import { callNodes, holdsOneOf, kindsIn, withTests } from './statement-kinds';
+
+/** What the lints said of a statement, and everything that it hangs on beside the statement's own result. */
+interface Kept {
+  readonly findings: readonly Diagnostic[];
+  /** The cells that the lints looked into, as they were then. */
+  readonly consulted: ReadonlyMap<string, SyntaxTree | undefined>;
+  readonly asked: readonly Asked[];
+}
+
+const keptFor = new WeakMap<StatementResult, Kept>();
+const tested = withTests(rules);
+const holdsCall = holdsOneOf(callNodes);
+const nothing: readonly Diagnostic[] = [];
+
+/** One pass of all lints over a program that stands still. */
+export class LintPass {
+  private readonly resultsOf = new Map<string, readonly StatementResult[]>();
+
+  constructor(
+    private readonly program: Program,
+    private readonly sheet: SheetView,
+  ) {}
+
+  /** A cell's results; the program makes the list anew each time, and many statements look into the same cell. */
+  results(cell: string): readonly StatementResult[] {
+    let results = this.resultsOf.get(cell);
+    if (!results) {
+      results = this.program.results(cell);
+      this.resultsOf.set(cell, results);
+    }
+    return results;
+  }
+
+  findingsOf(cell: string, tree: SyntaxTree, result: StatementResult): readonly Diagnostic[] {
+    const known = keptFor.get(result);
+    if (known && this.holds(known)) {
+      return known.findings;
+    }
+    const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
+    const asked: Asked[] = [];
+    const findings = this.look(cell, tree, result, consulted, asked);
+    keptFor.set(result, { findings, consulted, asked });
+    return findings;
+  }
+
+  findingsOfAllowance(
+    cell: string,
+    tree: SyntaxTree,
+    result: StatementResult,
+    silenced: ReadonlySet<string> = new Set(),
+  ): readonly Diagnostic[] {
+    return this.look(cell, tree, result, new Map(), [], silenced);
+  }
+
+  private holds({ consulted, asked }: Kept): boolean {
+    for (const [cell, then] of consulted) {
+      if (this.program.tree(cell) !== then) {
+        return false;
+      }
+    }
+    return asked.every(({ again, answer }) => again(this.sheet) === answer);
+  }
+
+  private look(
+    cell: string,
+    tree: SyntaxTree,
+    result: StatementResult,
+    consulted: Map<string, SyntaxTree | undefined>,
+    asked: Asked[],
+    silenced?: ReadonlySet<string>,
+  ): readonly Diagnostic[] {
+    const node = tree.statements[result.index];
+    const kinds = kindsIn(tree, node);
+    let calls: readonly CallRecord[] | undefined;
+    let statement: LintedStatement | undefined;
+    let findings: Diagnostic[] | undefined;
+    for (const { rule, check, wants } of tested) {
+      if (!wants(kinds)) {
+        continue;
+      }
+      statement ??= {
+        program: this.watching(consulted),
+        cell,
+        tree,
+        node,
+        result,
+        sheet: askedOf(this.sheet, asked),
+        // Only when a lint asks: calls have to be run again to leave their facts.
+        get calls() {
+          calls ??= holdsCall(kinds) ? result.calls() : [];
+          return calls;
+        },
+        ...(silenced && { silenced }),
+      };
+      check(statement, ({ span, message, severity, fixes, related }) => {
+        findings ??= [];
+        findings.push({
+          code: rule.id,
+          severity: severity ?? rule.severity,
+          span,
+          message,
+          ...(fixes && fixes.length > 0 && { fixes }),
+          ...(related && { related }),
+        });
+      });
+    }
+    return findings ?? nothing;
+  }
+
+  /** The same program, noting which cells' trees are asked for. */
+  private watching(consulted: Map<string, SyntaxTree | undefined>): Program {
+    const { program } = this;
+    return {
+      library: program.library,
+      update: (cells) => program.update(cells),
+      tree(cell) {
+        const tree = program.tree(cell);
+        consulted.set(cell, tree);
+        return tree;
+      },
+      results: (cell) => this.results(cell),
+      diagnostics: (cell) => program.diagnostics(cell),
+      names: () => program.names(),
+      typeAt: (cell, node) => program.typeAt(cell, node),
+      valueAt: (cell, node) => program.valueAt(cell, node),
+    };
+  }
+}

@@ -1,0 +1,46 @@
+import { Node, type SyntaxTree } from '../language';
+import type { Lint } from './contract';
+
+/** Where calls of library functions stand. */
+export const callNodes: readonly Node[] = [Node.Call, Node.BlockCall, Node.Schedule];
+
+/** A set of syntax kinds as bits: kinds 0 to 31, and from 32 on. */
+interface Kinds {
+  low: number;
+  high: number;
+}
+
+/** The kinds of syntax that a statement holds. Most statements of a long sheet hold little, and few lints look at them. */
+export function kindsIn(tree: SyntaxTree, node: number): Kinds {
+  const kinds = { low: 0, high: 0 };
+  collect(tree, node, kinds);
+  return kinds;
+}
+
+function collect(tree: SyntaxTree, node: number, kinds: Kinds): void {
+  add(kinds, tree.kinds[node]);
+  for (let child = tree.firstChildren[node]; child >= 0; child = tree.nextSiblings[child]) {
+    collect(tree, child, kinds);
+  }
+}
+
+function add(kinds: Kinds, kind: number): void {
+  if (kind < 32) {
+    kinds.low |= 1 << kind;
+  } else {
+    kinds.high |= 1 << (kind - 32);
+  }
+}
+
+/** Tells whether a statement holds one of these kinds. */
+export function holdsOneOf(nodes: readonly Node[]): (kinds: Kinds) => boolean {
+  const wanted = { low: 0, high: 0 };
+  for (const node of nodes) {
+    add(wanted, node);
+  }
+  return ({ low, high }) => (low & wanted.low) !== 0 || (high & wanted.high) !== 0;
+}
+
+/** The lints in their order, each with the test for whether it has anything to look at. */
+export const withTests = (rules: readonly Lint[]) =>
+  rules.flatMap((rule) => (rule.check ? [{ rule, check: rule.check, wants: holdsOneOf(rule.looksAt) }] : []));
