@@ -6,8 +6,17 @@ import { cellsOf } from './shown-cells';
 /** One horsepower in watts, as motor ratings count it. */
 const wattsPerHorsepower = 746;
 
-/** The motor voltage that goes with a system's nominal voltage. */
-const ratedVoltages: Readonly<Record<number, number>> = { 120: 115, 240: 230, 480: 460, 600: 575, 2400: 2300 };
+/** System voltages that a rated motor voltage stands for, as the tables print them below their columns; 2400 V: memory. */
+const systems: readonly (readonly [from: number, to: number, rated: number])[] = [
+  [110, 120, 115],
+  [220, 240, 230],
+  [440, 480, 460],
+  [550, 600, 575],
+  [2400, 2400, 2300],
+];
+
+const ratedVoltage = (system: number): number | undefined =>
+  systems.find(([from, to]) => from <= system && system <= to)?.[2];
 
 /**
  * Full-load current of an alternating-current motor in amperes, by NEC Tables 430.248 and 430.250: the figure that sizes
@@ -21,7 +30,7 @@ export function motorCurrent(
   const supply = motor.phases === 3 ? 'three-phase' : 'single-phase';
   const horsepower = motor.power / wattsPerHorsepower;
   const listed = tables.motorVoltages(supply);
-  const voltage = listed.includes(motor.voltage) ? motor.voltage : ratedVoltages[motor.voltage];
+  const voltage = listed.includes(motor.voltage) ? motor.voltage : ratedVoltage(motor.voltage);
   if (voltage === undefined || !listed.includes(voltage)) {
     return new Failure(
       `The motor tables have no ${supply} motors for ${figure(motor.voltage)} V; they have ${listed.join(', ')} V.`,
