@@ -36,7 +36,8 @@ export async function writeWhole(name: string, content: string | Uint8Array): Pr
   }
 }
 
-function reasonFor(error: unknown): string {
+/** Why a file cannot be used, in words that follow its name. */
+export function reasonFor(error: unknown): string {
   switch ((error as NodeJS.ErrnoException).code) {
     case 'ENOENT':
       return 'is not there. Check the name and the folder.';

@@ -1,6 +1,6 @@
 import type { StatementResult, Step } from '../language';
 import { citation } from './citation';
-import { formulaBlocks, heading, type Place } from './formula';
+import { formulaBlocks, heading, type Place, type Side } from './formula';
 import { symbolText } from './letter-symbol';
 import { valueLatex } from './maths-latex';
 import type { Block } from './output';
@@ -45,8 +45,29 @@ function stepBlocks(step: Step, place: Place): Block[] {
       return [verdictBlock(step, statement)];
     case 'call':
       return [callBlock(step)];
+    case 'taken':
+      return takenBlocks(step, heading(step.symbol, statement));
   }
 }
+
+/** A value of another sheet, then how it came about there, so that its tables and assumptions are on the page. */
+function takenBlocks({ file, result, steps, behind }: Step & { kind: 'taken' }, equals: Side): Block[] {
+  const remark = `from ${file}`;
+  const table = valueTable(result);
+  const value: Block = table
+    ? { kind: 'group', title: `${equals.text.replace(/ = $/, '')}, ${remark}`, blocks: [table] }
+    : { kind: 'maths', text: equals.text + showValue(result), latex: equals.latex + valueLatex(result), remark };
+  const blocks = steps.every(isSelfEvident) ? [] : stepsBlocks(steps);
+  const rests: Block[] =
+    behind.length === 0 ? [] : [{ kind: 'group', title: 'What goes into that', blocks: stepsBlocks(behind) }];
+  return blocks.length + rests.length === 0
+    ? [value]
+    : [value, { kind: 'group', title: `How ${file} came to it`, blocks: [...blocks, ...rests] }];
+}
+
+/** A value that stands there as it was written, so that its result alone says everything. */
+const isSelfEvident = (step: Step): boolean =>
+  (step.kind === 'formula' && !step.substituted) || (step.kind === 'call' && step.steps.length === 0);
 
 /** What a function did: its call as it was made, what it took where nothing was written, and its steps. */
 function callBlock(step: Step & { kind: 'call' }): Block {

@@ -72,7 +72,13 @@ const library: Library = {
   settings: undefined,
 };
 const functions = new Map<string, FunctionDefinition>(mathematics.map((one) => [one.name, one]));
-const context = { library, functions, arithmetic: new Arithmetic('US'), names: new NameTable(functions) };
+const context = {
+  library,
+  functions,
+  arithmetic: new Arithmetic('US'),
+  names: new NameTable(functions),
+  place: () => undefined,
+};
 
 class CompiledFormula {
   private readonly names: readonly { name: string; unit: Unit; slot: number }[];
@@ -86,7 +92,7 @@ class CompiledFormula {
   constructor(private readonly declaration: FormulaDeclaration<string>) {
     const { text, units, result } = declaration;
     const tree = parse(text, library.vocabulary, { readUnit });
-    const meaning = new Meaning(tree, '');
+    const meaning = new Meaning(tree, '', undefined);
     const [statement] = tree.statements;
     this.expression = tree.firstChildren[statement];
     this.names = Object.entries<string>(units).map(([name, unit]) => ({
@@ -108,7 +114,7 @@ class CompiledFormula {
     this.target = machine.extend(1);
     this.frame = { meaning, locals: new Map(this.names.map(({ name, slot }) => [name, slot])) };
     this.start = machine.codeLength;
-    new Compiler(machine, undefined).statement(this.frame, this.expression, this.target);
+    new Compiler(machine).statement(this.frame, this.expression, this.target);
     this.end = machine.codeLength;
   }
 

@@ -8,6 +8,7 @@ export { mathematics } from './mathematics';
 export { measurement } from './measurement';
 export type * from './program';
 export { createProgram } from './program/sheet-program';
+export { noOtherSheets } from './program/used-sheets';
 export { format } from './syntax/format';
 export { isBroken, type NodePath, nodeAt, nodesBelow, statementOf, textContent } from './syntax/navigation';
 export { parse } from './syntax/parser';

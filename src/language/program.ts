@@ -22,6 +22,8 @@ export interface StatementResult {
   readonly label?: string;
   /** The comment on its line. */
   readonly remark?: string;
+  /** For a name taken from another sheet: the file as this sheet names it, and what it came to there. */
+  readonly taken?: { readonly file: string; readonly result?: StatementResult };
   /** Names that have no value because of an error elsewhere, and that this statement needs. */
   readonly missing?: readonly string[];
   /** Built anew each time it is asked for. */
@@ -60,6 +62,32 @@ export interface NameInfo {
   readonly type: Type;
   readonly references: readonly { readonly cell: string; readonly span: Span }[];
   readonly statement: number;
+}
+
+/** A sheet that another one takes names from. The same object while nothing about it has changed. */
+export interface GivenSheet {
+  /** Tells one sheet from another, whichever way it is named. */
+  readonly path: string;
+  readonly library: Library;
+  /** The calculation cells. Their ids are like no other sheet's. */
+  readonly cells: readonly { readonly id: string; readonly text: string }[];
+  /** Where a stretch of a cell stands in the file. */
+  place(cell: string, span: Span): { readonly path: string; readonly line: number };
+}
+
+/** Why a sheet cannot be taken from; told at its name. */
+export interface SheetProblem {
+  readonly problem: { readonly code: string; readonly message: string };
+}
+
+/** How a program comes by the sheets that its `use` lines name. */
+export interface OtherSheets {
+  /** Path of the program's own sheet. */
+  readonly path: string;
+  /** The path of the sheet that the one at `from` calls `file`. */
+  find(file: string, from: string): { readonly path: string } | SheetProblem;
+  /** The sheet at a path that was found. Asked anew with each update. */
+  open(path: string): GivenSheet | SheetProblem;
 }
 
 /**

@@ -66,10 +66,14 @@ export class FilePositions {
         ...fix,
         edits: fix.edits.map((edit) => ({ ...edit, span: this.span(index, edit.span) })),
       })),
-      related: diagnostic.related?.map(({ cell, span, message }) => ({
-        span: this.span(cell === undefined ? index : indexOf(cell), span),
-        message,
-      })),
+      related: diagnostic.related?.map((place) =>
+        place.file
+          ? place
+          : {
+              span: this.span(place.cell === undefined ? index : indexOf(place.cell), place.span),
+              message: place.message,
+            },
+      ),
     };
   }
 }

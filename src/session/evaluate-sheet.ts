@@ -11,6 +11,7 @@ import {
 } from '../notebook';
 import type { TableFile } from '../tables';
 import type { Severity } from '../text';
+import type { FolderFiles } from './folder-files';
 import { SheetSession } from './sheet-session';
 
 /** A whole sheet, evaluated. Lines and columns count from 1 in the file. */
@@ -56,11 +57,13 @@ export interface CheckOutcome {
   readonly line: number;
 }
 
-/** Evaluates a sheet file: a pure function of its bytes (or text), the severities and the workspace's table files. */
+/** Evaluates a sheet file: a pure function of its bytes (or text), the severities, and the files beside it. */
 export function evaluateSheet(
   source: Uint8Array | string,
   options: {
     readonly tableFiles?: readonly TableFile[];
+    /** The other files that the sheet may name. */
+    readonly files?: FolderFiles;
     readonly severities?: Readonly<Record<string, Severity | 'off'>>;
   } = {},
 ): SheetEvaluation {

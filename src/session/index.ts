@@ -7,6 +7,7 @@ export {
 } from './evaluate-sheet';
 export { type Evidence, evidenceOf } from './evidence';
 export { type Explanation, explain } from './explain';
+export { type FolderFiles, folderOf } from './folder-files';
 export { formatSheet } from './format-sheet';
 export { type InputsSet, setInputs } from './set-inputs';
 export { type SessionCell, SheetSession } from './sheet-session';

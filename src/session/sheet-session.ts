@@ -3,8 +3,11 @@ import { createProgram, type Library, type Program, type StatementResult } from 
 import { createLibrary } from '../library';
 import { type AllowedFinding, type Caution, cautionsFor, type Linted, lint } from '../lints';
 import { type FrontMatter, noFrontMatter, type ReadFrontMatter, readFrontMatter, type SheetCell } from '../notebook';
-import { createTables, type TableFile } from '../tables';
+import type { TableFile } from '../tables';
 import type { Diagnostic, Severity } from '../text';
+import type { FolderFiles } from './folder-files';
+import { FolderSheets } from './folder-sheets';
+import { libraryFor } from './library-for';
 import { severitiesInForce, unknownLints } from './severities';
 
 /** A cell as a session sees it; `id` is the host's own. */
@@ -26,7 +29,10 @@ export class SheetSession {
   severities: Readonly<Record<string, Severity | 'off'>> = {};
   /** The workspace's own tables, which go before those that ship; taken into account by `update`. */
   tableFiles: readonly TableFile[];
+  /** The files that this sheet may name; absent for one in no folder. Taken into account, and asked again, by `update`. */
+  files?: FolderFiles;
 
+  private readonly others = new FolderSheets();
   private front: ReadFrontMatter = noFrontMatter;
   private frontText: string | undefined;
   private frontCell: string | undefined;
@@ -38,8 +44,9 @@ export class SheetSession {
   private linted: Linted = { findings: new Map(), allowed: [] };
   private readonly shown = new Map<string, readonly Block[]>();
 
-  constructor(options: { readonly tableFiles?: readonly TableFile[] } = {}) {
+  constructor(options: { readonly tableFiles?: readonly TableFile[]; readonly files?: FolderFiles } = {}) {
     this.tableFiles = options.tableFiles ?? [];
+    this.files = options.files;
     this.chooseLibrary();
   }
 
@@ -67,6 +74,7 @@ export class SheetSession {
       }
     }
     this.readFront(cells[0], changed);
+    this.others.files = this.files;
     if (this.chooseLibrary()) {
       add(changed, calculations(cells));
     }
@@ -152,17 +160,11 @@ export class SheetSession {
     }
     this.settings = settings;
     this.tablesInUse = this.tableFiles;
-    const made = this.libraryFor(code, units);
+    const made = libraryFor({ code, units }, this.tableFiles);
     this.editionProblem = 'problem' in made ? made.problem : undefined;
-    this.current = createProgram('problem' in made ? defaultLibrary() : made);
+    this.current = createProgram('problem' in made ? defaultLibrary() : made, this.others);
     this.shown.clear();
     return true;
-  }
-
-  private libraryFor(edition: string | undefined, system: 'US' | 'SI' | undefined): ReturnType<typeof createLibrary> {
-    const overrides = this.tableFiles;
-    const tables = overrides.length > 0 ? createTables({ edition, overrides }) : undefined;
-    return tables && 'problem' in tables ? tables : createLibrary({ edition, system, tables });
   }
 
   private editionDiagnostics(): Diagnostic[] {

@@ -14,6 +14,8 @@ export interface Fix {
 /** Another place that helps to understand a problem; `cell` is absent when it is the same cell. */
 export interface RelatedPlace {
   readonly cell?: string;
+  /** Set for a place in another sheet, whose line counts from 1; `span` is then of no use to this sheet. */
+  readonly file?: { readonly path: string; readonly line: number };
   readonly span: Span;
   readonly message: string;
 }

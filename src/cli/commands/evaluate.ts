@@ -1,10 +1,10 @@
 import { createColors } from 'picocolors';
-import { evaluateSheet, type SheetEvaluation, setInputs } from '../../core';
+import { evaluateSheet, folderOf, type SheetEvaluation, setInputs } from '../../core';
 import type { Console } from '../console';
 import { readSource, type Source, writeWhole } from '../files';
+import { FolderTree } from '../folder-tree';
 import { jsonProblem, jsonReport } from '../json-report';
 import type { TextStyle } from '../sheet-text';
-import { tablesBeside } from '../workspace-tables';
 import { WrongCommandLine } from '../wrong-command-line';
 
 export type Format = 'text' | 'json';
@@ -40,13 +40,13 @@ export async function evaluateFiles(
       }
       continue;
     }
-    const tables = await tablesBeside(source.name, console);
-    for (const problem of tables.problems.filter((found) => !told.has(found))) {
+    const tree = new FolderTree(source.name, console);
+    const evaluation = await evaluateIn(tree, source.bytes);
+    for (const problem of tree.problems.filter((found) => !told.has(found))) {
       told.add(problem);
       console.err(`kilofoot: ${problem}\n`);
     }
-    const evaluation = evaluateSheet(source.bytes, { tableFiles: tables.files });
-    wellSoFar &&= evaluation.ok && tables.problems.length === 0;
+    wellSoFar &&= evaluation.ok && tree.problems.length === 0;
     parts.push(
       format === 'json'
         ? `${JSON.stringify(jsonReport(source.name, evaluation))}\n`
@@ -60,6 +60,17 @@ export async function evaluateFiles(
     return 1;
   }
   return wellSoFar ? 0 : 1;
+}
+
+/** Evaluates a sheet with the files of its tree; again when it asks for tables of folders that were not read yet. */
+async function evaluateIn(tree: FolderTree, bytes: Uint8Array): Promise<SheetEvaluation> {
+  let evaluation: SheetEvaluation;
+  tree.tableFiles(folderOf(tree.path));
+  do {
+    await tree.readTables();
+    evaluation = evaluateSheet(bytes, { tableFiles: tree.tableFiles(folderOf(tree.path)), files: tree });
+  } while (tree.wantsTables);
+  return evaluation;
 }
 
 /** The sources with inputs set. A name that none of them declares is a slip on the command line. */

@@ -79,6 +79,9 @@ function valueText(result: StatementResult): string {
 /** In one or two words: where the value comes from. */
 function origin(steps: readonly Step[]): string {
   const [only] = steps;
+  if (only?.kind === 'taken') {
+    return `Taken from ${escaped(only.file)}.`;
+  }
   if (steps.length === 1 && only.kind === 'formula' && only.formula.kind === 'literal') {
     return 'Given in the sheet.';
   }
@@ -90,6 +93,6 @@ function origin(steps: readonly Step[]): string {
 
 function tablesIn(steps: readonly Step[]): TableReference[] {
   return steps.flatMap((step) =>
-    step.kind === 'table' ? [step.source] : step.kind === 'call' ? tablesIn(step.steps) : [],
+    step.kind === 'table' ? [step.source] : step.kind === 'call' || step.kind === 'taken' ? tablesIn(step.steps) : [],
   );
 }

@@ -4,6 +4,7 @@ import type { FunctionDefinition } from '../library';
 import type { StatementResult } from '../program';
 import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { argumentNodes } from './arguments';
+import type { CheckingContext } from './checker';
 import { Meaning } from './meaning';
 import type { Type } from './type';
 import { unknownType } from './types';
@@ -13,7 +14,7 @@ export const noDiagnostics: readonly Diagnostic[] = [];
 
 /** One statement of a cell, with what it defines and needs. What checking and running found out hangs on it, too. */
 export class Statement {
-  /** Names it defines; several for `solve` and `use`. */
+  /** Names it defines; several for `solve`. */
   readonly defines: Name[] = [];
   /** Each once. */
   readonly uses: Name[] = [];
@@ -33,12 +34,27 @@ export class Statement {
   /** Number of the last update in which it was found to hang on what was edited. */
   reachedIn = 0;
   result?: StatementResult;
+  /** For a name taken from another sheet: where it stands there, or why it cannot be taken. */
+  taken?: Taken;
 
   constructor(
     readonly cell: Cell,
     readonly index: number,
     readonly node: number,
+    /** The node of the one name that it takes; a `use` is a statement for each of its names. Else -1. */
+    readonly part = -1,
   ) {}
+
+  /** The nodes whose text it defines as a name. */
+  get nameNodes(): number[] {
+    return this.part >= 0 ? [this.part] : definedNodes(this.cell.tree, this.node);
+  }
+
+  /** True when its name is that of a function, defined here or taken from another sheet. */
+  get givesFunction(): boolean {
+    const { definition } = this.taken?.name ?? {};
+    return definition ? definition.givesFunction : this.cell.tree.kinds[this.node] === Node.FunctionDefinition;
+  }
 
   /** The expression that gives its value; -1 when it has none. */
   get expression(): number {
@@ -52,23 +68,44 @@ export class Statement {
         return firstChildren[this.node];
       case Node.BlockCall:
         return this.node;
+      case Node.Use:
+        return this.part;
       default:
         return -1;
     }
   }
 }
 
+/** A name of another sheet. `problem` is told at the file's name, once for all names taken from it. */
+export interface Taken {
+  /** The file as the sheet names it. */
+  readonly file: string;
+  /** All names of the other sheet, and the one meant, defined there or not. */
+  readonly names?: NameTable;
+  readonly name?: Name;
+  readonly problem?: { readonly code: string; readonly message: string };
+}
+
 /** One cell, read: its tree, and what checking found out about its nodes. */
 export class Cell {
   readonly meaning: Meaning;
   readonly statements: readonly Statement[];
+  /** Those that take a name from another sheet. */
+  readonly takers: readonly Statement[];
 
   constructor(
     readonly id: string,
     readonly tree: SyntaxTree,
+    readonly context: CheckingContext,
   ) {
-    this.meaning = new Meaning(tree, id);
-    this.statements = tree.statements.map((node, index) => new Statement(this, index, node));
+    this.meaning = new Meaning(tree, id, context.library.settings);
+    this.statements = tree.statements.flatMap((node, index) => {
+      const parts = tree.kinds[node] === Node.Use ? definedNodes(tree, node) : [];
+      return parts.length === 0
+        ? [new Statement(this, index, node)]
+        : parts.map((part) => new Statement(this, index, node, part));
+    });
+    this.takers = this.statements.filter((statement) => statement.part >= 0);
   }
 }
 
@@ -106,6 +143,12 @@ export class Name {
   get definition(): Statement | undefined {
     return this.definitions.length === 1 ? this.definitions[0] : undefined;
   }
+
+  /** The statement that its value or function comes from, in whichever sheet that stands. */
+  get origin(): Statement | undefined {
+    const { definition } = this;
+    return definition?.taken?.name ? definition.taken.name.origin : definition;
+  }
 }
 
 const nobody: ReadonlySet<Statement> = new Set();
@@ -141,13 +184,28 @@ export class NameTable {
   /** Enters what a cell's statements define and need. */
   bind(cell: Cell): void {
     for (const statement of cell.statements) {
-      for (const node of definedNodes(cell.tree, statement.node)) {
+      for (const node of statement.nameNodes) {
         const name = this.get(textOf(cell.tree, node));
         cell.meaning.names[node] = name;
         name.definitions.push(statement);
         statement.defines.push(name);
       }
       this.collect(cell, statement, statement.node, parametersOf(cell.tree, statement.node));
+    }
+  }
+
+  /** Enters what a statement takes from another sheet, in place of what it took before. */
+  static take(statement: Statement, taken: Taken): void {
+    const { cell, part, uses } = statement;
+    for (const name of uses.splice(0)) {
+      name.removeUser(statement);
+    }
+    const name = taken.names?.get(textOf(cell.tree, part));
+    statement.taken = { ...taken, name };
+    if (name) {
+      uses.push(name);
+      name.addUser(statement);
+      cell.meaning.names[part] = name; // There it has its value; here it is no more than the name.
     }
   }
 
@@ -166,7 +224,8 @@ export class NameTable {
   }
 
   private forget(name: Name): void {
-    if (name.definitions.length === 0 && name.users.size === 0) {
+    // A name of another sheet is that sheet's to forget.
+    if (name.definitions.length === 0 && name.users.size === 0 && this.names.get(name.text) === name) {
       this.names.delete(name.text);
     }
   }

@@ -1,8 +1,8 @@
-import type { Diagnostic, Span } from '../../text';
+import type { Diagnostic, RelatedPlace, Span } from '../../text';
 import type { FunctionDefinition, Library } from '../library';
 import { Node, type SyntaxTree, spanOf, textOf } from '../syntax/tree';
 import type { Arithmetic } from './arithmetic';
-import type { Name, NameTable } from './binding';
+import type { Cell, Name, NameTable } from './binding';
 import type { Meaning } from './meaning';
 import type { Type } from './type';
 
@@ -13,6 +13,14 @@ export interface CheckingContext {
   readonly functions: ReadonlyMap<string, FunctionDefinition>;
   readonly arithmetic: Arithmetic;
   readonly names: NameTable;
+  /** Where a stretch of a cell stands in the file of a sheet that names are taken from; undefined for the sheet worked on. */
+  readonly place: (cell: string, span: Span) => RelatedPlace['file'];
+}
+
+/** Another place that helps to understand a report, in this sheet or in one that names are taken from. */
+export function relatedPlace({ id, context }: Cell, span: Span, message: string): RelatedPlace {
+  const file = context.place(id, span);
+  return file ? { file, span, message } : { cell: id, span, message };
 }
 
 /** Where reports go while one expression is checked: its tree, what is found out about it, and its local names. */

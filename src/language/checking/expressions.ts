@@ -104,7 +104,7 @@ function checkName(c: Checker, node: number): Type {
     reportUnknownName(c, node, text);
     return unknownType;
   }
-  const { definition } = name;
+  const definition = name.origin;
   if (definition && definition.cell.tree.kinds[definition.node] === Node.FunctionDefinition) {
     c.report('function-not-called', node, `\`${name.text}\` is a function: write its arguments, \`${name.text}(…)\`.`);
     return unknownType;

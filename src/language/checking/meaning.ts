@@ -16,6 +16,8 @@ export class Meaning {
     readonly tree: SyntaxTree,
     /** Id of the cell that the tree belongs to. */
     readonly cell: string,
+    /** What the library of the tree's sheet was made with; its functions are handed it. */
+    readonly settings: unknown,
   ) {}
 
   /** The unit at a node that has one; an object with `problem` when it is not a unit. */

@@ -1,7 +1,7 @@
 import { children, Node, textOf } from '../syntax/tree';
 import type { argumentNodes } from './arguments';
 import type { Name } from './binding';
-import { Checker } from './checker';
+import { Checker, relatedPlace } from './checker';
 import { check } from './expressions';
 import { Meaning } from './meaning';
 import type { Type } from './type';
@@ -19,7 +19,7 @@ export function checkSheetCall(
   items: ReturnType<typeof argumentNodes>['items'],
 ): Type {
   const types = items.map(({ expression }) => check(c, expression));
-  const { definition } = name;
+  const definition = name.origin;
   if (!definition || definition.isCyclic || definition.checkDiagnostics.length > 0) {
     return unknownType; // Reported where it is defined.
   }
@@ -57,15 +57,16 @@ export function checkSheetCall(
   if (types.some((type) => type.kind === 'unknown') || c.within.includes(name) || body === undefined) {
     return unknownType; // A function that calls itself is a cycle, which is reported at its definition.
   }
-  const meaning = new Meaning(tree, definition.cell.id);
+  const { context } = definition.cell;
+  const meaning = new Meaning(tree, definition.cell.id, context.library.settings);
   meaning.names.push(...definition.cell.meaning.names);
   const locals = new Map(parameters.map((parameter, i) => [parameter, c.meaning.types[argumentNodes[i]]]));
-  const inner = new Checker(c.context, meaning, locals, [...c.within, name]);
+  const inner = new Checker(context, meaning, locals, [...c.within, name]);
   const result = check(inner, body);
   const [first] = inner.diagnostics;
   if (first) {
     c.report(first.code, node, `With these arguments, \`${name.text}\` fails: ${first.message}`, {
-      related: [{ cell: definition.cell.id, span: first.span, message: `Here, in \`${name.text}\`.` }],
+      related: [relatedPlace(definition.cell, first.span, `Here, in \`${name.text}\`.`)],
     });
     return unknownType;
   }

@@ -2,24 +2,24 @@ import { constants } from '../mathematics/constants';
 import { Node } from '../syntax/tree';
 import { misfit } from './arithmetic';
 import { noDiagnostics, type Statement } from './binding';
-import { Checker, type CheckingContext } from './checker';
+import { Checker } from './checker';
 import { describe } from './describe';
 import { check, notAvailable } from './expressions';
 import { expectBoolean } from './operators';
 import { reportMissingUnit } from './sums';
+import { checkTaken } from './taken-names';
 import type { Type } from './type';
 import { plainNumberType, unknownType } from './types';
 
 const notYet = new Map<Node, string>([
   [Node.Solve, '`solve`'],
   [Node.Schedule, '`schedule`'],
-  [Node.Use, '`use`'],
 ]);
 
 /** Checks one statement; its names take the type found. True when its reports hang on which other names there are. */
-export function checkStatement(context: CheckingContext, statement: Statement): boolean {
+export function checkStatement(statement: Statement): boolean {
   const { cell, node } = statement;
-  const c = new Checker(context, cell.meaning);
+  const c = new Checker(cell.context, cell.meaning);
   const { kinds, firstChildren, nextSiblings } = cell.tree;
   const kind = kinds[node] as Node;
   let type: Type = unknownType;
@@ -43,6 +43,9 @@ export function checkStatement(context: CheckingContext, statement: Statement): 
     }
     case Node.Input:
       type = checkInput(c, node);
+      break;
+    case Node.Use:
+      type = checkTaken(c, statement);
       break;
     case Node.FunctionDefinition:
       checkFunction(c, node);

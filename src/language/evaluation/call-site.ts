@@ -25,13 +25,12 @@ export class CallSite implements Site {
     /** Slots of each argument's values, in the order of the call's arguments. */
     readonly slots: readonly (readonly number[])[],
     readonly target: number,
-    settings: unknown,
     private readonly watcher?: Watcher,
   ) {
     const nothing = () => undefined;
     this.silent = {
       watched: false,
-      settings,
+      settings: meaning.settings,
       step: nothing,
       assume: nothing,
       choose: nothing,

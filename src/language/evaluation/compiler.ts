@@ -31,7 +31,6 @@ export class Compiler {
 
   constructor(
     private readonly machine: Machine,
-    private readonly settings: unknown,
     /** Gives every node a slot of its own, so that all intermediate results can be looked at afterwards. */
     private readonly keep = false,
     private readonly watcher?: Watcher,
@@ -299,7 +298,7 @@ export class Compiler {
       return this.mathematics(definition as MathematicsFunction, call, slots, target);
     }
     const slot = this.slotFor(sizeOf(call.result), target);
-    this.site(new CallSite(call, frame.meaning, slots, slot, this.settings, this.watcher));
+    this.site(new CallSite(call, frame.meaning, slots, slot, this.watcher));
     return slot;
   }
 

@@ -17,7 +17,7 @@ export function inputProblem(runner: Runner, statement: Statement): Diagnostic |
   const low = tree.firstChildren[range];
   const high = tree.nextSiblings[low];
   const mark = machine.mark();
-  const compiler = new Compiler(machine, runner.library.settings, true);
+  const compiler = new Compiler(machine, true);
   const slots = [machine.extend(1), machine.extend(1)];
   for (const [i, bound] of [low, high].entries()) {
     compiler.statement({ meaning, slots: new Map(), inner: new Map() }, bound, slots[i]);

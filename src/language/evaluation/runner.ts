@@ -1,5 +1,4 @@
 import type { Statement } from '../checking/binding';
-import type { Library } from '../library';
 import { Compiler } from './compiler';
 import type { Frame } from './frame';
 import { sizeOf } from './layout';
@@ -27,14 +26,10 @@ const none: readonly number[] = [];
 /** Compiles statements and runs them, one at a time or all at once. */
 export class Runner {
   readonly machine = new Machine();
-  private readonly compiler: Compiler;
+  private readonly compiler = new Compiler(this.machine);
   /** Instructions of statements that were compiled anew or dropped since. */
   private abandoned = 0;
   private isInOrder = false;
-
-  constructor(readonly library: Library) {
-    this.compiler = new Compiler(this.machine, library.settings);
-  }
 
   /** Compiles a statement whose type is known. Its names keep their slots where the size allows. */
   compile(statement: Statement): void {

@@ -6,7 +6,7 @@ import { children, Node, Operator, type SyntaxTree, spanOf } from '../syntax/tre
 import { mathsOf, substitutedOf } from './maths-tree';
 import { quantityValue } from './read-value';
 import type { Replay } from './replay';
-import type { CallStep, Step, Trace } from './trace';
+import type { CallStep, Step, TakenStep, Trace } from './trace';
 import type { Value } from './value';
 import { type Listener, letterSymbol, type WatchedCall } from './watch';
 
@@ -16,16 +16,24 @@ interface Told {
   readonly listener: Listener;
   readonly name: string | undefined;
   readonly remark: string | undefined;
+  /** How it came about in the sheet that it was taken from. */
+  readonly there?: Pick<TakenStep, 'steps' | 'behind'>;
 }
 
 /** How a statement came to its result: what was assumed, what its calls did, then its own formula or comparison. */
-export function traceOf({ statement, replay, listener, name, remark }: Told): Trace {
+export function traceOf({ statement, replay, listener, name, remark, there }: Told): Trace {
   const { expression } = statement;
   const { tree } = statement.cell;
   const steps: Step[] = [...assumptionsIn(statement.cell.meaning, expression), ...listener.calls.map(callStep)];
   const result = replay.value(expression);
   if (!result) {
     return { steps };
+  }
+  const symbol = name === undefined ? undefined : symbolOf(name);
+  if (statement.taken) {
+    return {
+      steps: [{ kind: 'taken', symbol, file: statement.taken.file, ...(there ?? { steps: [], behind: [] }), result }],
+    };
   }
   const isCheck = tree.kinds[statement.node] === Node.Check;
   if (isCheck) {
@@ -40,7 +48,7 @@ export function traceOf({ statement, replay, listener, name, remark }: Told): Tr
     // A record is shown by its fields; a formula line would say nothing.
     steps.push({
       kind: 'formula',
-      symbol: name === undefined ? undefined : symbolOf(name),
+      symbol,
       formula: mathsOf(replay, expression),
       substituted: substitutedOf(replay, expression),
       result,

@@ -9,7 +9,7 @@ export interface Trace {
   readonly steps: readonly Step[];
 }
 
-export type Step = FormulaStep | TableStep | ChoiceStep | AssumptionStep | ComparisonStep | CallStep;
+export type Step = FormulaStep | TableStep | ChoiceStep | AssumptionStep | ComparisonStep | CallStep | TakenStep;
 
 /** `symbol = formula = formula with its numbers = result` */
 export interface FormulaStep {
@@ -65,6 +65,18 @@ export interface CallStep {
   readonly span: Span;
   readonly arguments: readonly { readonly name: string; readonly value: Value; readonly given: boolean }[];
   readonly steps: readonly Step[];
+  readonly result: Value;
+}
+
+/** A value taken from another sheet, with how it came about there. */
+export interface TakenStep {
+  readonly kind: 'taken';
+  readonly symbol?: LetterSymbol;
+  /** As the sheet names it. */
+  readonly file: string;
+  readonly steps: readonly Step[];
+  /** Tables and assumptions behind the names that went into it there. */
+  readonly behind: readonly Step[];
   readonly result: Value;
 }
 

@@ -28,8 +28,6 @@ export class Listener implements Watcher {
   private facts: Fact[] = [];
   private arguments: WatchedCall['arguments'] = [];
 
-  constructor(private readonly settings: unknown) {}
-
   begin(site: CallSite, machine: Machine): Call {
     const steps: Step[] = [];
     const facts: Fact[] = [];
@@ -38,7 +36,7 @@ export class Listener implements Watcher {
     this.arguments = argumentsOf(site, machine);
     return {
       watched: true,
-      settings: this.settings,
+      settings: site.meaning.settings,
       step: (step) => void steps.push(step),
       assume: (text: AssumptionStep['text']) => void steps.push({ kind: 'assumption', text }),
       choose: (step) => void steps.push({ kind: 'choice', ...step }),

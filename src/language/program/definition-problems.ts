@@ -1,11 +1,11 @@
 import type { Diagnostic, RelatedPlace } from '../../text';
-import { definedNodes, type Name, type Statement } from '../checking/binding';
+import type { Name, Statement } from '../checking/binding';
 import { spanOf, textOf } from '../syntax/tree';
 
 /** The place of the name that a statement defines, or of the statement where it defines none. */
 function placeOf(statement: Statement, name?: Name) {
   const { tree } = statement.cell;
-  const nodes = definedNodes(tree, statement.node);
+  const nodes = statement.nameNodes;
   return spanOf(tree, nodes.find((node) => !name || textOf(tree, node) === name.text) ?? nodes[0] ?? statement.node);
 }
 

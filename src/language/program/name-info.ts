@@ -1,5 +1,4 @@
 import type { Cell, NameTable } from '../checking/binding';
-import { definedNodes } from '../checking/binding';
 import type { NameInfo } from '../program';
 import { spanOf, textOf } from '../syntax/tree';
 
@@ -7,7 +6,7 @@ import { spanOf, textOf } from '../syntax/tree';
 export function namesOf(names: NameTable, cells: Iterable<Cell>): ReadonlyMap<string, NameInfo> {
   const references = new Map<string, { cell: string; span: ReturnType<typeof spanOf> }[]>();
   for (const { id, tree, meaning, statements } of cells) {
-    const defining = new Set(statements.flatMap((statement) => definedNodes(tree, statement.node)));
+    const defining = new Set(statements.flatMap((statement) => statement.nameNodes));
     meaning.names.forEach((name, node) => {
       if (name && !defining.has(node)) {
         const places = references.get(name.text);
@@ -24,7 +23,7 @@ export function namesOf(names: NameTable, cells: Iterable<Cell>): ReadonlyMap<st
   for (const name of names.defined()) {
     const [first] = name.definitions;
     const { tree, id } = first.cell;
-    const node = definedNodes(tree, first.node).find((one) => textOf(tree, one) === name.text) ?? first.node;
+    const node = first.nameNodes.find((one) => textOf(tree, one) === name.text) ?? first.node;
     all.set(name.text, {
       name: name.text,
       cell: id,

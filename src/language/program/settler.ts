@@ -1,5 +1,4 @@
 import { noDiagnostics, type Statement } from '../checking/binding';
-import type { CheckingContext } from '../checking/checker';
 import { checkStatement } from '../checking/statements';
 import type { Type } from '../checking/type';
 import { unknownType } from '../checking/types';
@@ -8,10 +7,10 @@ import { inputProblem } from '../evaluation/input-range';
 import { replay } from '../evaluation/replay';
 import type { Runner } from '../evaluation/runner';
 import { turningCalls } from '../evaluation/turning-calls';
-import { Node } from '../syntax/tree';
 import { circular, duplicates, inOrder } from './definition-problems';
 import { orderByDependency } from './dependency-order';
 import { Result } from './statement-result';
+import { takenProblem } from './taken-problem';
 
 /** Checks and runs statements after an edit: those touched, and of their dependants those for which something changed. */
 export class Settler {
@@ -19,10 +18,7 @@ export class Settler {
   readonly unresolved = new Set<Statement>();
   private update = 0;
 
-  constructor(
-    private readonly context: CheckingContext,
-    private readonly runner: Runner,
-  ) {}
+  constructor(private readonly runner: Runner) {}
 
   /** Settles the statements touched and all that hangs on them; returns those whose results or reports are new. */
   settle(touched: ReadonlySet<Statement>): Statement[] {
@@ -49,10 +45,9 @@ export class Settler {
       }
       this.run(statement);
       changed.push(statement);
-      const isFunction = statement.cell.tree.kinds[statement.node] === Node.FunctionDefinition;
       for (const name of statement.defines) {
         name.revaluedIn = this.update;
-        if (isFunction || statement.type !== oldType || touched.has(statement) || isOrWasCyclic) {
+        if (statement.givesFunction || statement.type !== oldType || touched.has(statement) || isOrWasCyclic) {
           name.retypedIn = this.update;
         }
       }
@@ -69,7 +64,7 @@ export class Settler {
   private check(statement: Statement, circle: readonly Statement[] | undefined): void {
     statement.isCyclic = circle !== undefined;
     statement.runDiagnostics = noDiagnostics;
-    const namesMissing = checkStatement(this.context, statement);
+    const namesMissing = checkStatement(statement);
     const problems = statement.defines.some((name) => name.definitions.length > 1) ? duplicates(statement) : [];
     if (circle) {
       problems.push(circular(statement, circle));
@@ -101,11 +96,11 @@ export class Settler {
       statement.uses.some((name) => name.definition?.isUncertain === true);
     const missing = missingOf(statement);
     if (!missing && statement.checkDiagnostics.length === 0) {
-      statement.succeeded = statement.compiled
-        ? this.runCompiled(statement)
-        : statement.cell.tree.kinds[statement.node] === Node.FunctionDefinition;
+      statement.succeeded = statement.compiled ? this.runCompiled(statement) : statement.givesFunction;
+    } else if (missing && statement.taken) {
+      statement.runDiagnostics = [takenProblem(statement)];
     }
-    statement.result = new Result(statement, this.runner, missing);
+    statement.result = new Result(statement, this.runner, statement.taken ? undefined : missing);
   }
 
   private runCompiled(statement: Statement): boolean {

@@ -1,82 +1,60 @@
 import type { Diagnostic } from '../../text';
-import { readUnit } from '../../units';
-import { Arithmetic } from '../checking/arithmetic';
-import { Cell, type Name, NameTable, type Statement } from '../checking/binding';
-import type { CheckingContext } from '../checking/checker';
+import { type Cell, type Name, NameTable, type Statement, type Taken } from '../checking/binding';
 import type { Type } from '../checking/type';
 import { replay } from '../evaluation/replay';
 import { Runner } from '../evaluation/runner';
 import type { Value } from '../evaluation/value';
-import type { FunctionDefinition, Library } from '../library';
-import { mathematics } from '../mathematics';
-import { measurement } from '../measurement';
-import type { NameInfo, Program, StatementResult } from '../program';
-import { parse } from '../syntax/parser';
+import type { Library } from '../library';
+import type { NameInfo, OtherSheets, Program, StatementResult } from '../program';
 import type { SyntaxTree } from '../syntax/tree';
 import { orderByDependency } from './dependency-order';
 import { namesOf } from './name-info';
 import { Settler } from './settler';
+import { type Edited, Sheet } from './sheet';
+import { noOtherSheets, UsedSheets } from './used-sheets';
 
-export const createProgram = (library: Library): Program => new SheetProgram(library);
-
-const units = { readUnit };
+/** `others` gives the sheets that `use` lines name; without it nothing can be taken from another sheet. */
+export const createProgram = (library: Library, others = noOtherSheets): Program => new SheetProgram(library, others);
 
 /** The cells of a sheet, kept from update to update so that only what an edit touches is done again. */
 export class SheetProgram implements Program {
-  private cells = new Map<string, Cell>();
-  private readonly nameTable: NameTable;
-  private readonly runner: Runner;
-  private readonly settler: Settler;
+  private readonly sheet: Sheet;
+  private readonly used: UsedSheets;
+  private readonly runner = new Runner();
+  private readonly settler = new Settler(this.runner);
   private namesMade: ReadonlyMap<string, NameInfo> | undefined;
 
-  constructor(readonly library: Library) {
-    const functions = new Map<string, FunctionDefinition>(
-      [...mathematics, ...measurement].map((one) => [one.name, one]),
-    );
-    for (const [name, definition] of library.functions) {
-      functions.set(name, definition);
-    }
-    this.nameTable = new NameTable(functions);
-    this.runner = new Runner(library);
-    const context: CheckingContext = {
-      library,
-      functions,
-      arithmetic: new Arithmetic(library.system),
-      names: this.nameTable,
-    };
-    this.settler = new Settler(context, this.runner);
+  constructor(
+    readonly library: Library,
+    others: OtherSheets = noOtherSheets,
+  ) {
+    this.sheet = new Sheet(library);
+    this.used = new UsedSheets(this.sheet, others);
   }
 
   update(cells: readonly { readonly id: string; readonly text: string }[]): ReadonlySet<string> {
     this.namesMade = undefined;
+    const edited: Edited = { added: [], gone: [] };
+    this.sheet.take(cells, edited);
+    const taken = this.used.follow(edited);
     const changed = new Set<string>();
-    const before = this.cells;
-    const after = new Map<string, Cell>();
-    const added: Cell[] = [];
-    for (const { id, text } of cells) {
-      const old = before.get(id);
-      if (old && old.tree.text === text) {
-        after.set(id, old);
-      } else {
-        const cell = new Cell(id, parse(text, this.library.vocabulary, units));
-        added.push(cell);
-        after.set(id, cell);
-      }
-    }
-    const namesTouched = new Set<Name>();
-    for (const [id, cell] of before) {
-      if (after.get(id) !== cell) {
-        this.remove(cell, namesTouched);
+    const note = ({ id, context }: Cell) => {
+      if (context === this.sheet.context) {
         changed.add(id);
       }
+    };
+    const namesTouched = new Set<Name>();
+    for (const cell of edited.gone) {
+      this.remove(cell, namesTouched);
+      note(cell);
     }
-    this.cells = after;
-    const touched = this.enter(added, namesTouched);
-    for (const cell of added) {
-      changed.add(cell.id);
+    const touched = this.enter(edited.added, namesTouched);
+    for (const statement of takenAnew(taken)) {
+      touched.add(statement);
     }
+    edited.added.forEach(note);
     for (const statement of this.settler.settle(touched)) {
-      changed.add(statement.cell.id);
+      note(statement.cell);
     }
     if (this.runner.isWasteful) {
       this.runner.compileAll(this.statements());
@@ -91,14 +69,14 @@ export class SheetProgram implements Program {
       }
       this.settler.drop(statement);
     }
-    this.nameTable.unbind(cell);
+    cell.context.names.unbind(cell);
   }
 
   /** Binds new cells; returns the statements that are new or whose names came, went or moved. */
   private enter(added: readonly Cell[], namesTouched: Set<Name>): Set<Statement> {
     const touched = new Set<Statement>();
     for (const cell of added) {
-      this.nameTable.bind(cell);
+      cell.context.names.bind(cell);
       for (const statement of cell.statements) {
         touched.add(statement);
         for (const name of statement.defines) {
@@ -120,8 +98,9 @@ export class SheetProgram implements Program {
   }
 
   private *statements(): Generator<Statement> {
-    for (const cell of this.cells.values()) {
-      yield* cell.statements;
+    yield* this.sheet.statements();
+    for (const sheet of this.used) {
+      yield* sheet.statements();
     }
   }
 
@@ -131,15 +110,15 @@ export class SheetProgram implements Program {
   }
 
   tree(cell: string): SyntaxTree | undefined {
-    return this.cells.get(cell)?.tree;
+    return this.sheet.cells.get(cell)?.tree;
   }
 
   results(cell: string): readonly StatementResult[] {
-    return (this.cells.get(cell)?.statements ?? []).flatMap(({ result }) => result ?? []);
+    return (this.sheet.cells.get(cell)?.statements ?? []).flatMap(({ result }) => result ?? []);
   }
 
   diagnostics(cell: string): readonly Diagnostic[] {
-    const found = this.cells.get(cell);
+    const found = this.sheet.cells.get(cell);
     if (!found) {
       return [];
     }
@@ -151,17 +130,17 @@ export class SheetProgram implements Program {
   }
 
   names(): ReadonlyMap<string, NameInfo> {
-    this.namesMade ??= namesOf(this.nameTable, this.cells.values());
+    this.namesMade ??= namesOf(this.sheet.names, this.sheet.cells.values());
     return this.namesMade;
   }
 
   typeAt(cell: string, node: number): Type | undefined {
-    const meaning = this.cells.get(cell)?.meaning;
+    const meaning = this.sheet.cells.get(cell)?.meaning;
     return meaning?.types[node] ?? meaning?.names[node]?.type;
   }
 
   valueAt(cell: string, node: number): Value | undefined {
-    const found = this.cells.get(cell);
+    const found = this.sheet.cells.get(cell);
     const name = found?.meaning.names[node];
     if (name?.definition) {
       return name.definition.result?.value;
@@ -174,4 +153,21 @@ export class SheetProgram implements Program {
       ? replay(this.runner, statement, (run) => run.value(node))
       : undefined;
   }
+}
+
+/** Enters what statements take from other sheets where that is not what they took before, and returns those. */
+function takenAnew(taken: ReadonlyMap<Statement, Taken>): Statement[] {
+  return [...taken].flatMap(([statement, now]) => {
+    const before = statement.taken;
+    if (
+      before &&
+      before.names === now.names &&
+      before.file === now.file &&
+      before.problem?.message === now.problem?.message
+    ) {
+      return [];
+    }
+    NameTable.take(statement, now);
+    return [statement];
+  });
 }

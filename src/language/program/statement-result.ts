@@ -1,6 +1,5 @@
 import type { Span } from '../../text';
 import type { Statement } from '../checking/binding';
-import { definedNodes } from '../checking/binding';
 import { unquoted } from '../evaluation/compiler';
 import { readValue } from '../evaluation/read-value';
 import { replay } from '../evaluation/replay';
@@ -12,6 +11,7 @@ import { Listener } from '../evaluation/watch';
 import type { CallRecord, StatementResult } from '../program';
 import { Node, spanOf, textOf } from '../syntax/tree';
 import { callRecord } from './call-record';
+import { derivationThere } from './derivation-there';
 
 const kinds: Partial<Record<Node, StatementResult['kind']>> = {
   [Node.Definition]: 'definition',
@@ -45,11 +45,14 @@ export class Result implements StatementResult {
   }
 
   get kind(): StatementResult['kind'] {
+    if (this.statement.part >= 0) {
+      return this.statement.givesFunction ? 'other' : 'definition';
+    }
     return kinds[this.statement.cell.tree.kinds[this.statement.node] as Node] ?? 'other';
   }
 
   private get nameNode(): number {
-    return definedNodes(this.statement.cell.tree, this.statement.node)[0] ?? -1;
+    return this.statement.nameNodes[0] ?? -1;
   }
 
   get name(): string | undefined {
@@ -100,16 +103,22 @@ export class Result implements StatementResult {
     return texts.length > 0 ? texts.join(' ') : undefined;
   }
 
+  get taken(): StatementResult['taken'] {
+    const { taken } = this.statement;
+    return taken && { file: taken.file, result: taken.name?.definition?.result };
+  }
+
   trace(): Trace {
     if (!this.hasValue) {
       return { steps: [] };
     }
-    const listener = new Listener(this.runner.library.settings);
+    const listener = new Listener();
     const { statement, remark, name } = this;
+    const there = this.taken && derivationThere(statement);
     return replay(
       this.runner,
       statement,
-      (run) => traceOf({ statement, replay: run, listener, name, remark }),
+      (run) => traceOf({ statement, replay: run, listener, name, remark, there }),
       listener,
     );
   }
@@ -119,7 +128,7 @@ export class Result implements StatementResult {
     // Without its inputs the statement did not run; what their slots still hold must reach no function.
     const ran = this.missing === undefined && statement.checkDiagnostics.length === 0;
     if (!this.records && ran && statement.compiled) {
-      const listener = new Listener(this.runner.library.settings);
+      const listener = new Listener();
       this.records = replay(this.runner, statement, () => listener.calls.map(callRecord), listener);
     }
     return this.records ?? [];
