@@ -64,6 +64,9 @@ function typeText(type: ParameterType | ResultType): string {
   if ('object' in type) {
     return type.object.described;
   }
+  if ('items' in type) {
+    return type.items === 'any' ? 'values or a list' : 'answers of yes or no';
+  }
   if ('listOf' in type) {
     return `list of ${typeText(type.listOf)}`;
   }

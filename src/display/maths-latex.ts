@@ -19,6 +19,7 @@ const operators: Readonly<Record<string, string>> = {
   '>=': '\\ge',
   and: '\\;\\text{and}\\;',
   or: '\\;\\text{or}\\;',
+  where: '\\;\\text{where}\\;',
 };
 
 /** A formula as LaTeX in the subset that KaTeX and MathJax share. */

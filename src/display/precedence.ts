@@ -3,6 +3,7 @@ import type { Maths } from '../language';
 /** How tightly a formula holds together, loosest first; what is looser than its place needs brackets. */
 export enum Precedence {
   If,
+  Where,
   Or,
   And,
   Not,
@@ -16,6 +17,7 @@ export enum Precedence {
 }
 
 const ofOperator = {
+  where: Precedence.Where,
   or: Precedence.Or,
   and: Precedence.And,
   '==': Precedence.Comparison,
@@ -79,6 +81,8 @@ export function sidesOf(operator: (Maths & { kind: 'binary' })['operator']): rea
     case 'and':
     case 'or':
       return [own, own];
+    case 'where':
+      return [Precedence.Or, Precedence.Or];
     default:
       return [Precedence.PlusMinus, Precedence.PlusMinus];
   }

@@ -18,12 +18,45 @@ export function showValue(value: Value, digits?: number): string {
     case 'record':
       return [...value.fields].map(([field, inner]) => `${field}: ${showValue(inner, digits)}`).join(', ');
     case 'list':
-      return `[${value.items.map((item) => showValue(item, digits)).join(', ')}]`;
+      return showList(value.items, digits);
     case 'meter':
       return `meter ± (${value.terms.map((term) => showQuantity(term, digits)).join(' + ')})`;
     case 'absent':
       return `none (${oneLine(value.because)})`;
   }
+}
+
+/** A list longer than this is told by its first items and its length. */
+const longList = 12;
+const shownOfLong = 5;
+
+/** Items in brackets; so many of one thing behind each other as a bundle of it. */
+function showList(items: readonly Value[], digits?: number): string {
+  const isBundle = items.every((item) => item.kind === 'object');
+  const texts = isBundle
+    ? runsOf(items.map((item) => showValue(item)))
+    : items.slice(0, items.length > longList ? shownOfLong : longList).map((item) => showValue(item, digits));
+  const [first] = texts;
+  return isBundle && texts.length === 1 && items.length > 1
+    ? first
+    : items.length > longList && !isBundle
+      ? `[${texts.join(', ')}, …] (${items.length} items)`
+      : `[${texts.join(', ')}]`;
+}
+
+/** `3 × (12 AWG Cu)` for three of the same in a row. */
+function runsOf(texts: readonly string[]): string[] {
+  const runs: { text: string; count: number }[] = [];
+  for (const text of texts) {
+    const last = runs.at(-1);
+    if (last?.text === text) {
+      last.count++;
+    } else {
+      runs.push({ text, count: 1 });
+    }
+  }
+  const shown = runs.map(({ text, count }) => (count > 1 ? `${count} × (${text})` : text));
+  return runs.length > longList ? [...shown.slice(0, shownOfLong), `… (${texts.length} items)`] : shown;
 }
 
 function showQuantity(q: QuantityValue, digits?: number): string {

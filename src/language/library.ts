@@ -46,6 +46,8 @@ export type ParameterType =
   | { readonly yesNo: true }
   | { readonly object: ObjectType }
   | { readonly listOf: ParameterType }
+  /** Values of any type, or answers of yes or no: each by itself or in one list. */
+  | { readonly items: 'any' | 'answers' }
   /** `verbatim` where a name of the trade reads like arithmetic: `1-1/4` arrives as it is written, its spaces left out. */
   | { readonly text: true; readonly verbatim?: true };
 

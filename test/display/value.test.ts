@@ -53,4 +53,19 @@ describe('showValue', () => {
     ]);
     assert.equal(text({ kind: 'record', name: 'heater', fields }), 'current: 17.5 A, ok: yes');
   });
+
+  it('shows a long list by its first items, and the same things in a row as a bundle', () => {
+    const list = (items: readonly Value[]): Value => ({ kind: 'list', items });
+    const text = (value: string): Value => ({
+      kind: 'object',
+      object: { name: 'thing', described: 'a thing', text: String },
+      value,
+    });
+    assert.equal(showValue(list([quantity(1, 'A'), quantity(2, 'A')])), '[1 A, 2 A]');
+    const long = Array.from({ length: 20 }, (_, i) => quantity(i, 'A'));
+    assert.equal(showValue(list(long)), '[0 A, 1 A, 2 A, 3 A, 4 A, …] (20 items)');
+    assert.equal(showValue(list([text('a'), text('a'), text('a')])), '3 × (a)');
+    assert.equal(showValue(list([text('a'), text('a'), text('b')])), '[2 × (a), b]');
+    assert.equal(showValue(list([text('a')])), '[a]');
+  });
 });

@@ -28,6 +28,15 @@ export function shown(value: Value | undefined): string {
   if (value?.kind === 'object') {
     return value.object.text(value.value);
   }
+  if (value?.kind === 'boolean') {
+    return value.value === 'cannot tell' ? value.value : value.value ? 'yes' : 'no';
+  }
+  if (value?.kind === 'list') {
+    return `[${value.items.map(shown).join(', ')}]`;
+  }
+  if (value?.kind === 'absent') {
+    return `none: ${value.because}`;
+  }
   if (value?.kind !== 'quantity') {
     return value === undefined ? 'nothing' : 'value' in value ? String(value.value) : value.kind;
   }

@@ -45,5 +45,8 @@ function typeText(type: ParameterType): string {
   if ('object' in type) {
     return type.object.described;
   }
+  if ('items' in type) {
+    return type.items === 'any' ? 'values or a list' : 'answers of yes or no';
+  }
   return 'listOf' in type ? `a list, each item ${typeText(type.listOf)}` : 'a text in double quotes';
 }

@@ -5,6 +5,7 @@ import { misfit } from './arithmetic';
 import { type Checker, replacing } from './checker';
 import { describe, either } from './describe';
 import { check } from './expressions';
+import { itemOf } from './lists';
 import type { BoundArgument } from './meaning';
 import { nearest } from './nearest';
 import { powerRoute, reportMissingUnit } from './sums';
@@ -94,6 +95,9 @@ function fitting(spec: ParameterType, type: Type): { unit?: Unit } | undefined {
   if ('listOf' in spec) {
     return type.kind === 'list' ? fitting(spec.listOf, type.element) : undefined;
   }
+  if ('items' in spec) {
+    return spec.items === 'any' || itemOf(type).kind === 'boolean' ? {} : undefined;
+  }
   return ('yesNo' in spec && type.kind === 'boolean') || ('text' in spec && type.kind === 'text') ? {} : undefined;
 }
 
@@ -167,6 +171,9 @@ function expectedOf(spec: ParameterType): string {
     return spec.units.length === 0
       ? 'a quantity'
       : either(spec.units.map((unit) => describe(writtenIn(ownUnit(unit)))));
+  }
+  if ('items' in spec) {
+    return spec.items === 'any' ? 'a value or a list' : 'answers of yes or no';
   }
   return 'listOf' in spec ? `a list, each item ${expectedOf(spec.listOf)}` : describe(typeOfParameter(spec));
 }

@@ -125,7 +125,7 @@ export function checkList(c: Checker, node: number): Type {
   let element: Type | undefined;
   let first = -1;
   for (let item = c.tree.firstChildren[node]; item >= 0; item = c.tree.nextSiblings[item]) {
-    const type = check(c, item);
+    const type = flat(check(c, item));
     if (type.kind === 'unknown') {
       element = unknownType;
       continue;
@@ -151,6 +151,9 @@ export function checkList(c: Checker, node: number): Type {
   }
   return element.kind === 'unknown' ? unknownType : listOf(element);
 }
+
+/** A bundle in a list stands for what is in it: `[3 * a, b]` holds four. */
+const flat = (type: Type): Type => (type.kind === 'list' && type.element.kind === 'object' ? type.element : type);
 
 /** The type of a value that is one or the other; the first one's unit is kept. */
 export function commonType(a: Type, b: Type): Type | undefined {

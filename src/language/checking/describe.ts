@@ -56,6 +56,8 @@ export function describe(type: Type): string {
       return `a record (${type.name})`;
     case 'list':
       return 'a list';
+    case 'schedule':
+      return 'a schedule';
     case 'meter':
       return 'a meter';
     case 'unknown':

@@ -4,6 +4,7 @@ import { checkCall } from './calls';
 import { type Checker, replacing } from './checker';
 import { checkConversion, checkIf, checkList, checkMember } from './composites';
 import { checkDesignation } from './designations';
+import { checkWhere } from './lists';
 import { nearest } from './nearest';
 import { checkBinary, checkUnary } from './operators';
 import { checkPlusMinus, checkReading } from './readings';
@@ -57,7 +58,7 @@ function infer(c: Checker, node: number): Type {
     case Node.OverRange:
       return notAvailable(c, node, 'A reading over range');
     case Node.Where:
-      return notAvailable(c, node, '`where`');
+      return checkWhere(c, node);
     default:
       return unknownType; // An Error node: the parser has spoken.
   }

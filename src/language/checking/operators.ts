@@ -1,12 +1,13 @@
 import { dimensionless } from '../../units';
 import { Node, Operator } from '../syntax/tree';
 import { misfit } from './arithmetic';
-import type { Checker } from './checker';
+import { type Checker, replacing } from './checker';
 import { describe } from './describe';
-import { check, notAvailable } from './expressions';
+import { check } from './expressions';
+import { bundleOf, itemOf } from './lists';
 import { reportMisfit, reportTemperatureFactor } from './sums';
 import type { Type } from './type';
-import { booleanType, type QuantityOf, unknownType } from './types';
+import { booleanType, listOf, type QuantityOf, unknownType } from './types';
 
 export function checkBinary(c: Checker, node: number): Type {
   const operator = c.tree.operators[node] as Operator;
@@ -17,22 +18,32 @@ export function checkBinary(c: Checker, node: number): Type {
     return checkLogic(c, left, leftNode, check(c, rightNode), rightNode);
   }
   const isComparison = operator >= Operator.Equal && operator <= Operator.GreaterOrEqual;
-  if (isComparison && left.kind === 'choice' && left.words.includes(c.text(rightNode))) {
-    c.meaning.types[rightNode] = left; // The bare word of a choice, such as a metal.
-    return checkComparison(c, node, operator, left, left);
+  const word = itemOf(left);
+  if (isComparison && word.kind === 'choice' && word.words.includes(c.text(rightNode))) {
+    c.meaning.types[rightNode] = word; // The bare word of a choice, such as a metal.
+    return overItems(left, word, checkComparison(c, node, operator, word, word));
   }
   const right = check(c, rightNode);
   if (left.kind === 'unknown' || right.kind === 'unknown') {
     return isComparison ? booleanType : unknownType;
   }
-  if (isComparison) {
+  const bundle = isComparison ? undefined : bundleOf(operator, left, right);
+  return bundle ?? overItems(left, right, checkItems(c, node, operator, itemOf(left), itemOf(right)));
+}
+
+/** What an operator gives for two values, or for each two items where a side is a list. */
+function checkItems(c: Checker, node: number, operator: Operator, left: Type, right: Type): Type {
+  if (operator >= Operator.Equal && operator <= Operator.GreaterOrEqual) {
     return checkComparison(c, node, operator, left, right);
   }
-  if (left.kind !== 'quantity' || right.kind !== 'quantity') {
-    return reportOperand(c, node, left, right);
-  }
-  return checkArithmetic(c, node, operator, left, right);
+  return left.kind === 'quantity' && right.kind === 'quantity'
+    ? checkArithmetic(c, node, operator, left, right)
+    : reportOperand(c, node, left, right);
 }
+
+/** A list of results where an operand is a list, else the one result. */
+const overItems = (left: Type, right: Type, result: Type): Type =>
+  result.kind !== 'unknown' && (left.kind === 'list' || right.kind === 'list') ? listOf(result) : result;
 
 function checkArithmetic(c: Checker, node: number, operator: Operator, left: QuantityOf, right: QuantityOf): Type {
   const { arithmetic } = c.context;
@@ -147,13 +158,23 @@ function checkLogic(c: Checker, left: Type, leftNode: number, right: Type, right
     [left, leftNode],
     [right, rightNode],
   ] as const) {
-    expectBoolean(c, type, node, '`and` and `or` join answers of yes or no, such as comparisons');
+    expectBoolean(c, itemOf(type), node, '`and` and `or` join answers of yes or no, such as comparisons');
   }
-  return booleanType;
+  return overItems(left, right, booleanType);
 }
 
 /** False, with a report, when `type` is known and is no answer of yes or no. */
 export function expectBoolean(c: Checker, type: Type, node: number, why: string): boolean {
+  if (type.kind === 'list' && type.element.kind === 'boolean') {
+    const all = `all(${c.text(node)})`;
+    c.report(
+      'many-answers',
+      node,
+      `${c.quote(node)} answers for each item of a list. Write \`all(…)\` for a yes where every answer is yes, \`any(…)\` where one is enough.`,
+      { fixes: [replacing('Ask whether all are so', c.span(node), all)] },
+    );
+    return false;
+  }
   if (type.kind !== 'boolean' && type.kind !== 'unknown') {
     c.report('not-a-comparison', node, `${c.quote(node)} is ${describe(type)}: ${why}.`);
     return false;
@@ -164,12 +185,6 @@ export function expectBoolean(c: Checker, type: Type, node: number, why: string)
 function reportOperand(c: Checker, node: number, left: Type, right: Type): Type {
   const leftNode = c.tree.firstChildren[node];
   const [culprit, type] = left.kind === 'quantity' ? [c.tree.nextSiblings[leftNode], right] : [leftNode, left];
-  if (c.tree.operators[node] === Operator.Multiply && type.kind === 'object') {
-    return notAvailable(c, node, `A number of times ${type.object.described}`);
-  }
-  if (type.kind === 'list') {
-    return notAvailable(c, node, 'Arithmetic on a whole list');
-  }
   const advice =
     type.kind === 'record' ? ` Name one of its fields, such as \`${c.text(culprit)}.${firstField(type)}\`.` : '';
   c.report(
@@ -184,10 +199,11 @@ const firstField = (type: Extract<Type, { kind: 'record' }>): string => type.fie
 
 export function checkUnary(c: Checker, node: number): Type {
   const operand = c.tree.firstChildren[node];
-  const type = check(c, operand);
+  const whole = check(c, operand);
+  const type = itemOf(whole);
   if (c.tree.operators[node] === Operator.Not) {
     expectBoolean(c, type, operand, '`not` turns an answer of yes or no');
-    return booleanType;
+    return overItems(whole, whole, booleanType);
   }
   if (type.kind === 'unknown') {
     return unknownType;
@@ -201,5 +217,5 @@ export function checkUnary(c: Checker, node: number): Type {
     reportTemperatureFactor(c, node);
     return unknownType;
   }
-  return type;
+  return whole;
 }

@@ -3,8 +3,10 @@ import type { BoundArgument, LibraryCall, Meaning } from '../checking/meaning';
 import type { Type } from '../checking/type';
 import { ownUnit } from '../checking/types';
 import { Absent, type Call, Failure, type ParameterType, type ResultType } from '../library';
+import { textOf } from '../syntax/tree';
 import { propagateByDifferences } from './differences';
 import { sizeOf, slotTypes } from './layout';
+import { missingItem } from './lists/holes';
 import { type Machine, NoValue, noValue, type Site } from './machine';
 import { isMissing } from './sites';
 
@@ -138,6 +140,10 @@ export class CallSite implements Site {
     }
     if ('listOf' in spec) {
       const { unit } = argument;
+      if (Array.from(object as ArrayLike<unknown>).some((item) => Number.isNaN(item) || isMissing(item))) {
+        const written = textOf(this.meaning.tree, node).replace(/\s+/g, ' ');
+        return missingItem(`\`${argument.parameter}: ${written}\``, machine.holes.get(object as object), node);
+      }
       return Array.from(object as ArrayLike<unknown>, (item) => (unit ? fromBase(item as number, unit) : item));
     }
     return object;

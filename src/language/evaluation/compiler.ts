@@ -1,20 +1,23 @@
 import { toBase } from '../../units';
-import type { LibraryCall, SheetCall } from '../checking/meaning';
+import { itemOf } from '../checking/lists';
+import type { SheetCall } from '../checking/meaning';
 import { differenceWritten } from '../checking/readings';
 import type { Type } from '../checking/type';
-import { plainNumberType } from '../checking/types';
 import { constants } from '../mathematics/constants';
 import type { MathematicsFunction } from '../mathematics/operation';
 import { measured } from '../measurement';
+import { textContent } from '../syntax/navigation';
 import { children, Node, Operator, textOf } from '../syntax/tree';
 import { CallSite, type Watcher } from './call-site';
+import { compileMathematics } from './compile-mathematics';
 import { fold } from './fold';
 import type { Frame } from './frame';
 import { offsetOf, sizeOf } from './layout';
+import { compileBundle, compileOverItems, compileWhere, isOverItems } from './lists/compile-lists';
 import type { Machine, Site } from './machine';
 import { instructionLength, Operation, operationOf } from './operations';
 import { readingSite } from './reading-site';
-import { ListSite, ManySite, SameSite, TwoSite } from './sites';
+import { ListSite, SameSite } from './sites';
 
 /**
  * Turns checked expressions into instructions. Names are slots already, conversions vanish (all numbers are in the
@@ -23,14 +26,14 @@ import { ListSite, ManySite, SameSite, TwoSite } from './sites';
 export class Compiler {
   /** Slots for intermediate results; every statement uses the same ones. */
   private readonly temporaries: number[] = [];
-  private inUse = 0;
-  /** Slots that belong to the statement being compiled. */
-  owned: readonly number[] = [];
+  inUse = 0;
+  /** Slots that belong to the statement being compiled: pairs of slot and size. */
+  owned: number[] = [];
   /** True once a statement compiled since this was reset takes a reading. */
   takesReadings = false;
 
   constructor(
-    private readonly machine: Machine,
+    readonly machine: Machine,
     /** Gives every node a slot of its own, so that all intermediate results can be looked at afterwards. */
     private readonly keep = false,
     private readonly watcher?: Watcher,
@@ -43,8 +46,15 @@ export class Compiler {
   }
 
   /** Emits what an expression needs and returns where its value is; in `target` where one is given. */
-  private expression(frame: Frame, node: number, target = -1): number {
-    const slot = this.translate(frame, node, target);
+  expression(frame: Frame, node: number, target = -1): number {
+    const item = frame.items?.get(node);
+    if (item !== undefined) {
+      return this.place(item, 1, target);
+    }
+    const slot =
+      !frame.items && isOverItems(frame.meaning, node)
+        ? compileOverItems(this, frame, node, target)
+        : this.translate(frame, node, target);
     frame.slots?.set(node, slot);
     return slot;
   }
@@ -78,20 +88,23 @@ export class Compiler {
       case Node.Call:
       case Node.BlockCall:
         return this.call(frame, node, target);
+      case Node.Where:
+        return compileWhere(this, frame, node, target);
       case Node.Designation:
         return this.place(this.object(frame.meaning.designations.get(node)?.value), 1, target);
       case Node.PlusMinus:
       case Node.Reading:
         return this.reading(frame, node, target);
       case Node.Text:
-        return this.place(this.object(unquoted(textOf(tree, node))), 1, target);
+        return this.place(this.object(textContent(tree, node)), 1, target);
       default:
         return this.noValue(this.typeOf(frame, node), target);
     }
   }
 
-  private typeOf(frame: Frame, node: number): Type {
-    return frame.meaning.types[node];
+  /** Where an operator is compiled for one item of a list, the type of that item. */
+  private typeOf({ meaning, items }: Frame, node: number): Type {
+    return items ? itemOf(meaning.types[node]) : meaning.types[node];
   }
 
   /** The value of a quantity as written, with its sign. */
@@ -119,7 +132,7 @@ export class Compiler {
   }
 
   /** Where a result of `size` slots goes: the target, or slots of its own. */
-  private slotFor(size: number, target: number): number {
+  slotFor(size: number, target: number): number {
     if (target >= 0) {
       return target;
     }
@@ -136,13 +149,16 @@ export class Compiler {
     return this.own(size);
   }
 
-  private own(size: number): number {
+  own(size: number): number {
     const slot = this.keep ? this.machine.extend(size) : this.machine.allocate(size);
-    this.owned = [...this.owned, slot, size];
+    if (this.owned.length === 0) {
+      this.owned = []; // Statements that own nothing share one empty list.
+    }
+    this.owned.push(slot, size);
     return slot;
   }
 
-  private constant(value: number): number {
+  constant(value: number): number {
     if (!this.keep) {
       return this.machine.constant(value);
     }
@@ -174,16 +190,19 @@ export class Compiler {
   }
 
   private binary(frame: Frame, node: number, target: number): number {
-    const { tree, types } = frame.meaning;
+    const { tree } = frame.meaning;
     const operator = tree.operators[node] as Operator;
     const leftNode = tree.firstChildren[node];
     const rightNode = tree.nextSiblings[leftNode];
+    if (this.typeOf(frame, node).kind === 'list') {
+      return compileBundle(this, frame, node, target);
+    }
     const before = this.inUse;
     const left = this.expression(frame, leftNode);
     const right = this.expression(frame, rightNode);
     this.inUse = before;
     const { machine } = this;
-    const type = types[leftNode];
+    const type = this.typeOf(frame, leftNode);
     if (type.kind !== 'quantity' && type.kind !== 'boolean') {
       const slot = this.slotFor(1, target);
       const object = type.kind === 'object' ? type.object : undefined;
@@ -272,7 +291,7 @@ export class Compiler {
     this.inUse = before;
     const type = this.typeOf(frame, node);
     const slot = this.slotFor(1, target);
-    this.site(new ListSite(type.kind === 'list' ? type.element : type, items, slot));
+    this.site(new ListSite(itemOf(type), items, slot));
     return slot;
   }
 
@@ -295,36 +314,11 @@ export class Compiler {
       return this.source(frame, node, value, standard, target);
     }
     if ('operation' in definition) {
-      return this.mathematics(definition as MathematicsFunction, call, slots, target);
+      return compileMathematics(this, definition as MathematicsFunction, call, slots, target);
     }
     const slot = this.slotFor(sizeOf(call.result), target);
     this.site(new CallSite(call, frame.meaning, slots, slot, this.watcher));
     return slot;
-  }
-
-  private mathematics(
-    { operation }: MathematicsFunction,
-    call: LibraryCall,
-    slots: readonly (readonly number[])[],
-    target: number,
-  ): number {
-    const slot = this.slotFor(1, target);
-    const [x, y] = slots;
-    const [first] = call.arguments;
-    switch (operation.kind) {
-      case 'one':
-        this.machine.emit(Operation.One, slot, x[0], this.machine.addFunction(operation.compute, operation.slope));
-        return slot;
-      case 'two': {
-        // A step that is not written is one of the first argument's unit.
-        const { unit } = first.type.kind === 'quantity' ? first.type : plainNumberType();
-        this.site(new TwoSite(operation, x[0], y[0] ?? this.constant(unit.factor), slot));
-        return slot;
-      }
-      case 'many':
-        this.site(new ManySite(operation.compute, x, first.type.kind === 'list', slot));
-        return slot;
-    }
   }
 
   private sheetCall(frame: Frame, call: SheetCall, target: number): number {
@@ -360,10 +354,7 @@ export class Compiler {
     return slot;
   }
 
-  private site(site: Site): void {
+  site(site: Site): void {
     this.machine.emit(Operation.Site, 0, this.machine.addSite(site));
   }
 }
-
-/** A text without its quotation marks. */
-export const unquoted = (text: string): string => text.replace(/^["“”„]|["“”]$/g, '');

@@ -3,6 +3,7 @@ import { Absent } from '../library';
 import type { MathematicsFunction } from '../mathematics/operation';
 import { children, Node, Operator, spanOf, textOf } from '../syntax/tree';
 import type { Frame } from './frame';
+import { type Holes, holeMessage } from './lists/holes';
 import { NoValue } from './machine';
 import { hasValue } from './read-value';
 import type { Replay } from './replay';
@@ -65,7 +66,7 @@ function explain(replay: Replay, frame: Frame, node: number, slot: number): Culp
   const object = replay.machine.objects[slot];
   switch (tree.kinds[node] as Node) {
     case Node.Binary:
-      return explainArithmetic(replay, frame, node);
+      return reasonIn(object) ? because(object as NoValue, node) : explainArithmetic(replay, frame, node);
     case Node.Member:
       if (object instanceof Absent) {
         return { node, code: 'absent-field', message: `${written} has no value here: ${object.because}` };
@@ -77,10 +78,11 @@ function explain(replay: Replay, frame: Frame, node: number, slot: number): Culp
         code: 'cannot-tell',
         message: `The readings cannot tell whether \`${textOf(tree, tree.firstChildren[node])}\`, so neither branch can be taken.`,
       };
+    case Node.Where:
     case Node.Reading:
     case Node.PlusMinus:
-      if (object instanceof NoValue && object.message) {
-        return { node: object.node ?? node, code: object.code ?? 'no-result', message: object.message };
+      if (reasonIn(object)) {
+        return because(object as NoValue, node);
       }
       break;
     default:
@@ -97,15 +99,35 @@ function explain(replay: Replay, frame: Frame, node: number, slot: number): Culp
   if (call) {
     if ('operation' in call.definition) {
       const { name, undefinedWhere } = call.definition as MathematicsFunction;
+      const holes = holesOf(replay, frame, call.arguments[0]?.nodes ?? []);
+      if (holes) {
+        return { node, code: 'missing-value', message: holeMessage(written, holes) };
+      }
       const code = name === 'sqrt' ? 'negative-root' : 'no-result';
       return { node, code, message: `\`${name}\` ${undefinedWhere}: ${written}.` };
     }
-    if (object instanceof NoValue && object.message) {
-      return { node: object.node ?? node, code: object.code ?? 'no-result', message: object.message };
+    if (reasonIn(object)) {
+      return because(object as NoValue, node);
     }
   }
   return { node, code: 'no-result', message: `${written} has no finite result.` };
 }
+
+/** The places without a value in the list that is the one argument of a call. */
+function holesOf(replay: Replay, frame: Frame, nodes: readonly number[]): Holes | undefined {
+  const { machine } = replay;
+  const object = nodes.length === 1 ? machine.objects[frame.slots!.get(nodes[0])!] : undefined;
+  return typeof object === 'object' && object !== null ? machine.holes.get(object) : undefined;
+}
+
+/** What a site said itself. */
+const because = (reason: NoValue, node: number): Culprit => ({
+  node: reason.node ?? node,
+  code: reason.code ?? 'no-result',
+  message: reason.message ?? '',
+});
+
+const reasonIn = (object: unknown): boolean => object instanceof NoValue && object.message !== undefined;
 
 function explainArithmetic(replay: Replay, frame: Frame, node: number): Culprit {
   const { tree } = frame.meaning;

@@ -4,6 +4,8 @@ import type { Meaning } from '../checking/meaning';
 export interface Frame {
   readonly meaning: Meaning;
   readonly locals?: ReadonlyMap<string, number>;
+  /** Slots of the items, by node, where an operator over lists is compiled for one item of each. */
+  readonly items?: ReadonlyMap<number, number>;
   /** Slot of every node, when they are kept for looking at; else absent. */
   readonly slots?: Map<number, number>;
   /** Frames of the sheet's functions called here, by call node. */

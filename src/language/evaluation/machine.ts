@@ -1,3 +1,4 @@
+import type { Holes } from './lists/holes';
 import { instructionLength, nearness, Operation } from './operations';
 import { UncertainSlots } from './uncertain-slots';
 
@@ -39,6 +40,10 @@ export class Machine {
   /** The derivative of each. */
   readonly slopesOfOne: ((x: number) => number)[] = [];
   readonly uncertain = new UncertainSlots();
+  /** Why lists lack values at some of their places. */
+  readonly holes: WeakMap<object, Holes> = new WeakMap();
+  /** Index of the row for which the code of a schedule's column runs; -1 outside. */
+  row = -1;
 
   /** `size` slots in a row that nothing else uses. */
   allocate(size: number): number {

@@ -1,6 +1,6 @@
 import { argumentNodes } from '../checking/arguments';
+import { textContent } from '../syntax/navigation';
 import { children, Node, Operator, textOf } from '../syntax/tree';
-import { unquoted } from './compiler';
 import type { Replay } from './replay';
 import type { Maths } from './trace';
 
@@ -60,6 +60,13 @@ export function build(run: Replay, node: number, leaf: LeafReader): Maths {
         left: inner(first),
         right: inner(nextSiblings[first]),
       };
+    case Node.Where: {
+      // With numbers in place of names, what was picked says more than all items and the answers for each.
+      const picked = leaf(node, '');
+      return picked.kind === 'value'
+        ? picked
+        : { kind: 'binary', operator: 'where', left: inner(first), right: inner(nextSiblings[first]) };
+    }
     case Node.Unary: {
       const operator = tree.operators[node] as Operator;
       return {
@@ -89,7 +96,7 @@ export function build(run: Replay, node: number, leaf: LeafReader): Maths {
     case Node.PlusMinus:
       return { kind: 'plus-minus', value: inner(first), limits: inner(nextSiblings[first]) };
     case Node.Text:
-      return { kind: 'text', text: unquoted(textOf(tree, node)) };
+      return { kind: 'text', text: textContent(tree, node) };
     default: {
       // Sizes with their words, yes and no: their values say them best.
       const value = run.value(node);

@@ -39,9 +39,15 @@ export function readValue(machine: Machine, type: Type, slot: number): Value {
     case 'list': {
       const value = valueOfObject(type, object);
       const gradients = machine.uncertain.items(slot);
-      return value.kind === 'list' && gradients
-        ? { ...value, items: value.items.map((item, i) => withGradient(item, gradients[i])) }
-        : value;
+      const holes = machine.holes.get(object as object);
+      if (value.kind !== 'list' || !(gradients || holes)) {
+        return value;
+      }
+      const items = value.items.map((item, i): Value => {
+        const hole = holes?.get(i);
+        return hole ? { kind: 'absent', because: hole.why } : withGradient(item, gradients?.[i]);
+      });
+      return { ...value, items };
     }
     case 'record': {
       const fields = new Map<string, Value>();

@@ -21,7 +21,7 @@ export interface CompiledStatement {
 }
 
 /** Shared, because most statements own no slots. */
-const none: readonly number[] = [];
+const none: number[] = [];
 
 /** Compiles statements and runs them, one at a time or all at once. */
 export class Runner {

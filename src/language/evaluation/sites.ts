@@ -1,8 +1,6 @@
 import type { ObjectType, Type } from '../checking/type';
-import { plainNumberType } from '../checking/types';
 import { Absent } from '../library';
 import type { Operation as MathematicsOperation } from '../mathematics/operation';
-import { propagateByDifferences } from './differences';
 import { combine } from './gradient';
 import { type Machine, NoValue, noValue, type Site } from './machine';
 
@@ -22,7 +20,8 @@ export class ListSite implements Site {
       const values = Float64Array.from(this.items, (slot) => machine.numbers[slot]);
       machine.objects[this.target] = values.every(Number.isFinite) ? values : noValue;
     } else {
-      const objects = this.items.map((slot) => machine.objects[slot]);
+      // A bundle in a list stands for what is in it.
+      const objects = this.items.flatMap((slot) => machine.objects[slot]);
       machine.objects[this.target] = objects.some(isMissing) ? noValue : objects;
     }
   }
@@ -32,33 +31,6 @@ export class ListSite implements Site {
     this.run(machine);
     machine.uncertain.clear(this.target, 1);
     machine.uncertain.setItems(this.target, gradients);
-  }
-}
-
-/** A function over any number of values. */
-export class ManySite implements Site {
-  constructor(
-    private readonly compute: (values: ArrayLike<number>) => number,
-    /** Slots of the values, or the one slot of a list. */
-    private readonly slots: readonly number[],
-    private readonly isList: boolean,
-    private readonly target: number,
-  ) {}
-
-  run(machine: Machine): void {
-    const list = machine.objects[this.slots[0]];
-    if (this.isList) {
-      machine.numbers[this.target] = isMissing(list) ? Number.NaN : this.compute(list as ArrayLike<number>);
-      return;
-    }
-    const values = this.slots.map((slot) => machine.numbers[slot]);
-    machine.numbers[this.target] = values.every(Number.isFinite) ? this.compute(values) : Number.NaN;
-  }
-
-  runWithDoubt(machine: Machine): void {
-    const { slots: inputs, target } = this;
-    propagateByDifferences(machine, { inputs, target, types: [plainNumberType()], run: () => this.run(machine) });
-    this.run(machine);
   }
 }
 

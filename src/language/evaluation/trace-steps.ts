@@ -6,7 +6,7 @@ import { children, Node, Operator, type SyntaxTree, spanOf } from '../syntax/tre
 import { mathsOf, substitutedOf } from './maths-tree';
 import { quantityValue } from './read-value';
 import type { Replay } from './replay';
-import type { CallStep, Step, TakenStep, Trace } from './trace';
+import type { AssumptionStep, CallStep, Step, TakenStep, Trace } from './trace';
 import type { Value } from './value';
 import { type Listener, letterSymbol, type WatchedCall } from './watch';
 
@@ -24,7 +24,8 @@ interface Told {
 export function traceOf({ statement, replay, listener, name, remark, there }: Told): Trace {
   const { expression } = statement;
   const { tree } = statement.cell;
-  const steps: Step[] = [...assumptionsIn(statement.cell.meaning, expression), ...listener.calls.map(callStep)];
+  const assumptions = assumptionsIn(statement.cell.meaning, expression);
+  const steps: Step[] = [...once(assumptions), ...listener.calls.map(callStep)];
   const result = replay.value(expression);
   if (!result) {
     return { steps };
@@ -71,13 +72,18 @@ const callStep = ({ site, steps, arguments: given, result }: WatchedCall): CallS
 });
 
 /** What the library took as true in reading the sizes written in this expression. */
-function assumptionsIn(meaning: Meaning, node: number): Step[] {
+function assumptionsIn(meaning: Meaning, node: number): AssumptionStep[] {
   const own = meaning.designations.get(node)?.assumptions ?? [];
   return [
-    ...own.map((text): Step => ({ kind: 'assumption', text })),
+    ...own.map((text): AssumptionStep => ({ kind: 'assumption', text })),
     ...[...children(meaning.tree, node)].flatMap((child) => assumptionsIn(meaning, child)),
   ];
 }
+
+/** Each assumption once, however many sizes it was taken for. */
+const once = (steps: readonly AssumptionStep[]): AssumptionStep[] => [
+  ...new Map(steps.map((step) => [step.text, step])).values(),
+];
 
 /** How far a comparison of quantities is from turning: positive when it passes. */
 function marginOf(run: Replay, node: number): Value | undefined {

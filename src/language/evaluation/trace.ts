@@ -96,7 +96,7 @@ export type Maths =
   | { readonly kind: 'name'; readonly name: string }
   | {
       readonly kind: 'binary';
-      readonly operator: '+' | '-' | '*' | '/' | '^' | '==' | '!=' | '<' | '<=' | '>' | '>=' | 'and' | 'or';
+      readonly operator: '+' | '-' | '*' | '/' | '^' | '==' | '!=' | '<' | '<=' | '>' | '>=' | 'and' | 'or' | 'where';
       readonly left: Maths;
       readonly right: Maths;
     }

@@ -7,11 +7,12 @@ export class UncertainSlots {
   private readonly gradients = new Map<number, Gradient>();
   private readonly lists = new Map<number, readonly (Gradient | undefined)[]>();
   private readonly doubts = new Map<number, Doubt>();
+  private readonly listDoubts = new Map<number, readonly (Doubt | undefined)[]>();
   /** Calls whose result is another one within the doubt of what goes in, with the meaning they stand in, since this was emptied. */
   readonly turning = new Map<LibraryCall, Meaning>();
 
   get isEmpty(): boolean {
-    return this.gradients.size === 0 && this.lists.size === 0 && this.doubts.size === 0;
+    return this.gradients.size === 0 && this.lists.size === 0 && this.doubts.size === 0 && this.listDoubts.size === 0;
   }
 
   gradient(slot: number): Gradient | undefined {
@@ -25,6 +26,15 @@ export class UncertainSlots {
 
   doubt(slot: number): Doubt | undefined {
     return this.doubts.get(slot);
+  }
+
+  /** Of each answer of the list in a slot. */
+  itemDoubts(slot: number): readonly (Doubt | undefined)[] | undefined {
+    return this.listDoubts.get(slot);
+  }
+
+  setItemDoubts(slot: number, doubts: readonly (Doubt | undefined)[]): void {
+    put(this.listDoubts, slot, doubts.some((doubt) => doubt) ? doubts : undefined);
   }
 
   setGradient(slot: number, gradient: Gradient | undefined): void {
@@ -43,6 +53,7 @@ export class UncertainSlots {
     put(this.gradients, target, this.gradients.get(from));
     put(this.lists, target, this.lists.get(from));
     put(this.doubts, target, this.doubts.get(from));
+    put(this.listDoubts, target, this.listDoubts.get(from));
   }
 
   /** Makes `size` slots from the first one on certain. */
@@ -51,12 +62,13 @@ export class UncertainSlots {
       this.gradients.delete(slot);
       this.lists.delete(slot);
       this.doubts.delete(slot);
+      this.listDoubts.delete(slot);
     }
   }
 
   /** Makes all slots from the first one on certain. */
   clearFrom(first: number): void {
-    for (const map of [this.gradients, this.lists, this.doubts]) {
+    for (const map of [this.gradients, this.lists, this.doubts, this.listDoubts]) {
       for (const slot of map.keys()) {
         if (slot >= first) {
           map.delete(slot);

@@ -1,3 +1,4 @@
+import { all, any, known } from './answers';
 import { exp, ln, log10 } from './exponentials';
 import type { MathematicsFunction } from './operation';
 import { count, max, mean, min, sum } from './reductions';
@@ -14,6 +15,9 @@ export const mathematics: readonly MathematicsFunction[] = [
   sum,
   mean,
   count,
+  all,
+  any,
+  known,
   round,
   floor,
   ceil,

@@ -16,7 +16,16 @@ export type Operation =
       readonly slopes: (x: number, y: number) => readonly [number, number];
     }
   /** Over any number of values or one list. */
-  | { readonly kind: 'many'; readonly compute: (values: ArrayLike<number>) => number };
+  | {
+      readonly kind: 'many';
+      readonly compute: (values: ArrayLike<number>) => number;
+      /** Derivative by each value. */
+      readonly slopes?: (values: ArrayLike<number>) => ArrayLike<number>;
+      /** True where values and result are answers of yes or no: 1, 0, 0.5 for cannot tell. */
+      readonly isAnswer?: true;
+    }
+  /** Whether each item of a list has a value. */
+  | { readonly kind: 'known' };
 
 /** A function of plain mathematics: a library function that the evaluator does without a call. */
 export interface MathematicsFunction extends FunctionDefinition {
@@ -50,6 +59,8 @@ export function defineMathematics(declaration: Declaration): MathematicsFunction
         return operation.compute(x as number, y as number);
       case 'many':
         return operation.compute(x as readonly number[]);
+      case 'known':
+        return Number.NaN; // The evaluator does it; a list with missing items never gets here.
     }
   };
   return {
@@ -64,6 +75,9 @@ export function defineMathematics(declaration: Declaration): MathematicsFunction
 
 export const anyQuantity = (meaning: string): Parameter => ({ units: [], meaning });
 export const anyNumber = (meaning: string): Parameter => ({ unit: '', meaning });
+export const manyValues: Parameter = { items: 'any', repeated: true, meaning: 'values of any kind, or one list' };
+export const manyAnswers: Parameter = { items: 'answers', repeated: true, meaning: 'answers, or one list of them' };
+export const oneList: Parameter = { items: 'any', meaning: 'a list, such as a column of a schedule' };
 export const manyQuantities: Parameter = { units: [], repeated: true, meaning: 'values of one kind, or one list' };
 
 /** A plain number, whatever the arguments. */

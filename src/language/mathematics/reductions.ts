@@ -2,7 +2,14 @@ import { commonType } from '../checking/composites';
 import { describe } from '../checking/describe';
 import type { Type } from '../checking/type';
 import { plainNumberType } from '../checking/types';
-import { defineMathematics, isQuantity, itemsOf, type MathematicsFunction, manyQuantities } from './operation';
+import {
+  defineMathematics,
+  isQuantity,
+  itemsOf,
+  type MathematicsFunction,
+  manyQuantities,
+  manyValues,
+} from './operation';
 
 /** The one type of all items. */
 function alike(types: readonly Type[]): Type | { readonly problem: string; readonly argument: number } {
@@ -31,7 +38,7 @@ function summable(types: readonly Type[]): ReturnType<typeof alike> {
     : type;
 }
 
-const fold = (step: (a: number, b: number) => number) => (values: ArrayLike<number>) => {
+export const fold = (step: (a: number, b: number) => number) => (values: ArrayLike<number>) => {
   let result = values[0];
   for (let i = 1; i < values.length; i++) {
     result = step(result, values[i]);
@@ -39,9 +46,30 @@ const fold = (step: (a: number, b: number) => number) => (values: ArrayLike<numb
   return result;
 };
 
-const sumOf = fold((a, b) => a + b);
+const add = fold((a, b) => a + b);
+
+/** Nothing adds up to nothing: a phase without loads carries 0. */
+const sumOf = (values: ArrayLike<number>) => (values.length === 0 ? 0 : add(values));
+
+/** The slopes of a result that is one of the values: 1 for that one. */
+const ofTheOne =
+  (choose: (a: number, b: number) => number) =>
+  (values: ArrayLike<number>): ArrayLike<number> => {
+    const slopes = new Float64Array(values.length);
+    const chosen = Array.from(values).indexOf(fold(choose)(values));
+    if (chosen >= 0) {
+      slopes[chosen] = 1;
+    }
+    return slopes;
+  };
+const each =
+  (slope: (count: number) => number) =>
+  (values: ArrayLike<number>): ArrayLike<number> =>
+    new Float64Array(values.length).fill(slope(values.length));
+
 const parameters = { values: manyQuantities };
-const empty = 'has no value for an empty list';
+/** Why a function over a list may have no value. */
+export const empty = 'has no value for an empty list';
 
 export const min: MathematicsFunction = defineMathematics({
   name: 'min',
@@ -50,7 +78,7 @@ export const min: MathematicsFunction = defineMathematics({
   infer: alike,
   gives: 'the smallest',
   undefinedWhere: empty,
-  operation: { kind: 'many', compute: fold(Math.min) },
+  operation: { kind: 'many', compute: fold(Math.min), slopes: ofTheOne(Math.min) },
   examples: [{ text: 'min(3 A, 5 A, 4 A)', gives: '3 A' }],
 });
 
@@ -61,7 +89,7 @@ export const max: MathematicsFunction = defineMathematics({
   infer: alike,
   gives: 'the largest',
   undefinedWhere: empty,
-  operation: { kind: 'many', compute: fold(Math.max) },
+  operation: { kind: 'many', compute: fold(Math.max), slopes: ofTheOne(Math.max) },
   examples: [{ text: 'max([3 A, 5 A])', gives: '5 A' }],
 });
 
@@ -71,7 +99,7 @@ export const sum: MathematicsFunction = defineMathematics({
   parameters,
   infer: summable,
   gives: 'the sum',
-  operation: { kind: 'many', compute: sumOf },
+  operation: { kind: 'many', compute: sumOf, slopes: each(() => 1) },
   examples: [{ text: 'sum([3 A, 5 A])', gives: '8 A' }],
 });
 
@@ -82,14 +110,14 @@ export const mean: MathematicsFunction = defineMathematics({
   infer: alike,
   gives: 'the mean',
   undefinedWhere: empty,
-  operation: { kind: 'many', compute: (values) => sumOf(values) / values.length },
+  operation: { kind: 'many', compute: (values) => add(values) / values.length, slopes: each((n) => 1 / n) },
   examples: [{ text: 'mean(3 A, 5 A)', gives: '4 A' }],
 });
 
 export const count: MathematicsFunction = defineMathematics({
   name: 'count',
   summary: 'How many values there are.',
-  parameters,
+  parameters: { values: manyValues },
   infer: (types) => {
     const items = itemsOf(types);
     return 'problem' in items ? items : plainNumberType();

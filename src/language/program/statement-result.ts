@@ -1,6 +1,5 @@
 import type { Span } from '../../text';
 import type { Statement } from '../checking/binding';
-import { unquoted } from '../evaluation/compiler';
 import { readValue } from '../evaluation/read-value';
 import { replay } from '../evaluation/replay';
 import type { Runner } from '../evaluation/runner';
@@ -9,6 +8,7 @@ import { traceOf } from '../evaluation/trace-steps';
 import type { Value, Verdict } from '../evaluation/value';
 import { Listener } from '../evaluation/watch';
 import type { CallRecord, StatementResult } from '../program';
+import { textContent } from '../syntax/navigation';
 import { Node, spanOf, textOf } from '../syntax/tree';
 import { callRecord } from './call-record';
 import { derivationThere } from './derivation-there';
@@ -89,7 +89,7 @@ export class Result implements StatementResult {
     }
     const condition = tree.firstChildren[this.statement.node];
     const label = tree.nextSiblings[condition];
-    return label >= 0 && tree.kinds[label] === Node.Text ? unquoted(textOf(tree, label)) : textOf(tree, condition);
+    return label >= 0 && tree.kinds[label] === Node.Text ? textContent(tree, label) : textOf(tree, condition);
   }
 
   get remark(): string | undefined {

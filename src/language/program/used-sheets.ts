@@ -1,7 +1,7 @@
 import type { Statement, Taken } from '../checking/binding';
-import { unquoted } from '../evaluation/compiler';
 import type { OtherSheets, SheetProblem } from '../program';
-import { children, Node, textOf } from '../syntax/tree';
+import { textContent } from '../syntax/navigation';
+import { children, Node } from '../syntax/tree';
 import { type Edited, Sheet } from './sheet';
 
 /** A `use` that leads to a sheet. */
@@ -102,7 +102,7 @@ const takersIn = (sheet: Sheet): Statement[] => [...sheet.cells.values()].flatMa
 /** The file that a `use` names; undefined when it could not be read, which the parser has told. */
 function fileOf({ cell: { tree }, node }: Statement): string | undefined {
   const file = [...children(tree, node)].at(-1)!;
-  return tree.kinds[file] === Node.Text ? unquoted(textOf(tree, file)) : undefined;
+  return tree.kinds[file] === Node.Text ? textContent(tree, file) : undefined;
 }
 
 /** Which sheets each sheet takes names from. */

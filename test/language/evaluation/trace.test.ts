@@ -83,7 +83,7 @@ describe('shown working', () => {
     assert.ok(call.kind === 'call');
     assert.deepEqual(
       call.arguments.map(({ name, value, given }) => `${name} ${shown(value)} ${given}`),
-      ['current 5 A true', 'metal Cu false', 'long true true'],
+      ['current 5 A true', 'metal Cu false', 'long yes true'],
     );
   });
 

@@ -1,0 +1,26 @@
+import { NoValue } from '../machine';
+
+/** A place of a list that has no value: which one, and why. */
+export interface Hole {
+  /** With its list, as a message begins: `row 3 (`P3`) of `panel``, `item 3`. */
+  readonly place: string;
+  /** Behind `because` or a colon: `its cell `load` is empty`. */
+  readonly why: string;
+}
+
+/** The places of a list that have no value, by index. A list without any has no such map. */
+export type Holes = ReadonlyMap<number, Hole>;
+
+/** Says that a list cannot be used whole, by the first of its places that has no value. */
+export function holeMessage(what: string, holes: Holes | undefined): string {
+  const [first] = holes?.values() ?? [];
+  if (!first) {
+    return `${what} needs a value at every place of the list, and one has none.`;
+  }
+  const more = holes!.size > 1 ? ` and ${holes!.size - 1} more` : '';
+  return `${what} needs every value, and ${first.place}${more} has none: ${first.why}. Put it in, or leave such places out: \`where known(…)\`.`;
+}
+
+/** Stands for a list that could not be used because of its holes. */
+export const missingItem = (what: string, holes: Holes | undefined, node?: number): NoValue =>
+  new NoValue('missing-value', holeMessage(what, holes), node);

@@ -1,0 +1,80 @@
+import { plainNumberType } from '../../checking/types';
+import { propagateByDifferences } from '../differences';
+import { noValue } from '../machine';
+import { isMissing } from '../sites';
+/** A function over any number of values. */
+export class ManySite {
+  operation;
+  slots;
+  isList;
+  target;
+  constructor(
+    operation,
+    /** Slots of the values, or the one slot of a list. */
+    slots,
+    isList,
+    target,
+  ) {
+    this.operation = operation;
+    this.slots = slots;
+    this.isList = isList;
+    this.target = target;
+  }
+  run(machine) {
+    const values = this.values(machine);
+    machine.numbers[this.target] = values ? this.operation.compute(values) : Number.NaN;
+  }
+  runWithDoubt(machine) {
+    const { uncertain } = machine;
+    const { slopes, isAnswer } = this.operation;
+    const values = slopes || isAnswer ? this.values(machine) : undefined;
+    if (!values) {
+      const { slots: inputs, target } = this;
+      propagateByDifferences(machine, { inputs, target, types: [plainNumberType()], run: () => this.run(machine) });
+      this.run(machine);
+      return;
+    }
+    // In one pass, because a long list of readings has as many sources as items.
+    const sum = new Map();
+    const weights = slopes?.(values);
+    const gradients = this.isList ? uncertain.items(this.slots[0]) : this.slots.map((slot) => uncertain.gradient(slot));
+    for (let i = 0; weights && gradients && i < values.length; i++) {
+      for (const [source, component] of weights[i] === 0 ? [] : (gradients[i] ?? [])) {
+        sum.set(source, (sum.get(source) ?? 0) + weights[i] * component);
+      }
+    }
+    const doubts = this.isList ? uncertain.itemDoubts(this.slots[0]) : this.slots.map((slot) => uncertain.doubt(slot));
+    const doubt = doubts?.find((_, i) => values[i] === 0.5);
+    this.run(machine);
+    uncertain.clear(this.target, 1);
+    const left = [...sum].filter(([, component]) => component !== 0);
+    uncertain.setGradient(this.target, left.length > 0 ? new Map(left) : undefined);
+    uncertain.setDoubt(this.target, isAnswer && machine.numbers[this.target] === 0.5 ? doubt : undefined);
+  }
+  values(machine) {
+    if (this.isList) {
+      const list = machine.objects[this.slots[0]];
+      return isMissing(list) ? undefined : list;
+    }
+    const values = this.slots.map((slot) => machine.numbers[slot]);
+    // A no settles whether all are yes, even where another has no value.
+    return this.operation.isAnswer || values.every(Number.isFinite) ? values : undefined;
+  }
+}
+/** `known(list)`: whether each item has a value. */
+export class KnownSite {
+  list;
+  target;
+  constructor(list, target) {
+    this.list = list;
+    this.target = target;
+  }
+  run(machine) {
+    const list = machine.objects[this.list];
+    machine.objects[this.target] = isMissing(list)
+      ? noValue
+      : Float64Array.from(list, (item) =>
+          (typeof item === 'number' ? Number.isFinite(item) : !isMissing(item)) ? 1 : 0,
+        );
+  }
+}
