@@ -4,6 +4,7 @@ import type { LoadTables } from './lookups/loads';
 import type { MachineTables } from './lookups/machines';
 
 export type { AcImpedanceRow, Conduit } from './ac-impedance';
+export type { CordAmpacityRow } from './cord-ampacity';
 export type { DryerDemandRow } from './dryer-demand';
 export type { DwellingServiceRow } from './dwelling-services';
 export type { IecConductorRow } from './iec-conductors';
@@ -11,6 +12,7 @@ export type { InsulatedAreaRow } from './insulated-areas';
 export type { LightingDemandRow } from './lighting-demand';
 export type { LightingLoadRow } from './lighting-loads';
 export type { LoadRuleRow } from './load-rules';
+export type { LockedRotorRow } from './locked-rotor';
 export type { MotorCurrentRow, MotorSupply } from './motor-currents';
 export type { MotorProtectionRow } from './motor-protection';
 export type { RacewayAreaRow } from './raceway-areas';
@@ -18,9 +20,11 @@ export type { RacewayFillRow } from './raceway-fill';
 export type { RangeDemandRow } from './range-demand';
 export type { SupplyBondingRow } from './supply-bonding';
 export type { SupplyConductorRow } from './supply-conductor-row';
+export type { TapRuleRow } from './tap-rules';
 export type { TransformerImpedanceRow } from './transformer-impedance';
 export type { TransformerProtectionRow } from './transformer-protection';
 export type { TransformerSizeRow } from './transformer-sizes';
+export type { WelderDutyRow } from './welder-duty';
 export type { InstallationTables, LoadTables, MachineTables };
 
 /**

@@ -3,6 +3,7 @@ import { ambientCorrection } from './ambient-correction';
 import { ampacity } from './ampacity';
 import { bundling } from './bundling';
 import { conductorProperties } from './conductor-properties';
+import { cordAmpacity } from './cord-ampacity';
 import { dryerDemand } from './dryer-demand';
 import { dwellingServices } from './dwelling-services';
 import { equipmentGrounding } from './equipment-grounding';
@@ -13,6 +14,7 @@ import { insulation } from './insulation';
 import { lightingDemand } from './lighting-demand';
 import { lightingLoads } from './lighting-loads';
 import { loadRules } from './load-rules';
+import { lockedRotor } from './locked-rotor';
 import { motorCurrents } from './motor-currents';
 import { motorProtection } from './motor-protection';
 import { overcurrentRatings } from './overcurrent-ratings';
@@ -22,10 +24,12 @@ import { rangeDemand } from './range-demand';
 import { smallConductors } from './small-conductors';
 import type { Subject } from './subject';
 import { supplyBonding } from './supply-bonding';
+import { tapRules } from './tap-rules';
 import { temperatureCoefficients } from './temperature-coefficients';
 import { transformerImpedance } from './transformer-impedance';
 import { transformerProtection } from './transformer-protection';
 import { transformerSizes } from './transformer-sizes';
+import { welderDuty } from './welder-duty';
 import { wireTable } from './wire-table';
 
 /** Every table there is, in the order in which they are listed to people. */
@@ -37,7 +41,9 @@ export const subjects: readonly Subject<never>[] = [
   bundling,
   insulation,
   smallConductors,
+  cordAmpacity,
   overcurrentRatings,
+  tapRules,
   equipmentGrounding,
   temperatureCoefficients,
   acImpedance,
@@ -49,6 +55,8 @@ export const subjects: readonly Subject<never>[] = [
   insulatedAreas,
   motorCurrents,
   motorProtection,
+  lockedRotor,
+  welderDuty,
   transformerProtection,
   transformerSizes,
   transformerImpedance,

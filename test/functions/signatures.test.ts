@@ -6,7 +6,7 @@ import { tradeFunctions } from '../../src/functions';
  * `;` the named ones; `=` and a default, `?` for one that may be left out.
  */
 const signatures: readonly string[] = [
-  'circuit(; load?, continuous?, voltage?, phases=1, power_factor=1, length?, conductor?, material?, insulation?, terminals?, ambient=30, bundled=3, sets=1, ocpd?, device?, kind?, mca?, mocp?, duty?, drop_limit?, raceway?, egc?)',
+  'circuit(; load?, continuous?, voltage?, phases=1, power_factor=1, length?, conductor?, material?, insulation?, terminals?, ambient=30, bundled=3, sets=1, ocpd?, device?, kind?, mca?, mocp?, duty?, welder?, drop_limit?, raceway?, egc?)',
   'resistance(conductor, length; temperature=75)',
   'resistance_per_length(conductor; temperature=75)',
   'resistance_at(resistance; from, to, material=Cu)',

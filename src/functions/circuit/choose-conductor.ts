@@ -3,7 +3,7 @@ import type { Material } from '../../tables';
 import { type Conductor, conductorText } from '../conductor';
 import type { AmpacityFact } from '../facts';
 import { figure } from '../number-text';
-import { ampacityChain } from '../rules/ampacity-chain';
+import { type AmpacityQuestion, ampacityChain } from '../rules/ampacity-chain';
 import { sufficientConductors } from '../rules/conductor-choice';
 import type { Demand } from '../rules/required-current';
 import { conductorValue } from '../step-values';
@@ -17,7 +17,11 @@ export interface CircuitConductorQuestion {
   readonly bundled: number;
   readonly sets: number;
   readonly rating: number;
+  /** What unmarked terminals go by, in amperes. */
+  readonly terminalRating: number;
   readonly demand: Demand;
+  /** Ampacity of conductors that are no building wire. */
+  readonly ampacityOf: ((call: Call, question: AmpacityQuestion) => AmpacityFact | Failure) | undefined;
   /** The device's rule, and the drop limit where the sheet sets one. */
   readonly allowed: (ampacity: AmpacityFact) => boolean;
   readonly withinDrop: ((ampacity: AmpacityFact) => boolean) | undefined;
@@ -36,10 +40,10 @@ const usualMaterial = 'Cu';
 
 /** The circuit's conductor: the one given, or the smallest that satisfies every rule; with its ampacity worked out. */
 export function circuitConductor(call: Call, question: CircuitConductorQuestion): CircuitConductor | Failure {
-  const { given, demand, rating } = question;
+  const { given, demand, rating, ampacityOf } = question;
   const material = given?.material ?? question.material ?? usualMaterial;
-  const insulation = given?.insulation ?? question.insulation ?? usualInsulation;
-  const search = { ...question, material, insulation };
+  const insulation = given?.insulation ?? question.insulation ?? (ampacityOf ? undefined : usualInsulation);
+  const search = { ...question, material, insulation, rating: question.terminalRating };
   const count = call.watched ? 3 : 1;
   const { allowed, withinDrop } = question;
   const byAmpacity = sufficientConductors(call, { ...search, also: allowed }, count);
@@ -50,7 +54,7 @@ export function circuitConductor(call: Call, question: CircuitConductorQuestion)
   const conductor = given ?? sufficient[0];
   if (!conductor) {
     return new Failure(
-      `No single ${material} ${insulation} conductor does here for ${figure(demand.required)} A behind ${figure(rating)} A: use sets in parallel, cooler surroundings or a shorter run.`,
+      `No single ${[material, insulation].filter(Boolean).join(' ')} conductor does here for ${figure(demand.required)} A behind ${figure(rating)} A: use sets in parallel, cooler surroundings or a shorter run.`,
       undefined,
       'no-sufficient-size',
     );
@@ -58,10 +62,15 @@ export function circuitConductor(call: Call, question: CircuitConductorQuestion)
   if (!given && !question.material) {
     call.assume('copper taken: conductor and material not given');
   }
-  if (!given && !question.insulation) {
+  if (!given && !question.insulation && !ampacityOf) {
     call.assume(`${usualInsulation} insulation taken: conductor and insulation not given`);
   }
-  const ampacity = ampacityChain(call, { ...question, conductor, insulation: question.insulation, rating });
+  const ampacity = (ampacityOf ?? ampacityChain)(call, {
+    ...question,
+    conductor,
+    insulation: question.insulation,
+    rating: question.terminalRating,
+  });
   if (ampacity instanceof Failure) {
     return ampacity;
   }

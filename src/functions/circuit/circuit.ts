@@ -79,9 +79,6 @@ export const circuit = defineFunction({
       return wrong;
     }
     const rules = kindOfCircuit(args.kind);
-    if (rules instanceof Failure) {
-      return rules;
-    }
     const stated = currentOf(call, args, rules);
     if (stated instanceof Failure) {
       return stated;
@@ -95,7 +92,9 @@ export const circuit = defineFunction({
       );
     }
 
-    const load = { ...args, load: stated, continuous };
+    const { ampacityOf } = rules;
+    const power = args.load && args.load.unit !== 'A' ? { value: args.load.value, unit: args.load.unit } : undefined;
+    const load = { ...args, load: stated, power, continuous };
     const demand = rules.demand(call, load);
     if (demand instanceof Failure) {
       return demand;
@@ -128,7 +127,9 @@ export const circuit = defineFunction({
       ...args,
       given: args.conductor,
       rating: device.rating,
+      terminalRating: rules.terminalsByDemand ? demand.required : device.rating,
       demand,
+      ampacityOf: ampacityOf && ((by, question) => ampacityOf(by, question, load)),
       allowed: (ampacity) => rules.allows(silent, load, device.rating, ampacity, sets),
       withinDrop:
         dropLimit === undefined
@@ -162,6 +163,7 @@ export const circuit = defineFunction({
     }
     const drop = circuitDrop(call, run, conductor);
     const raceway = circuitRaceway(call, {
+      kind: args.kind,
       given: args.raceway,
       conductor: ampacity.conductor,
       egc,

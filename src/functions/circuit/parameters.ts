@@ -2,6 +2,7 @@ import { conductorType } from '../conductor';
 import { circuitKinds } from '../facts';
 import * as shared from '../parameters';
 import { deviceWords } from '../rules/motor-circuit';
+import { welderWords } from '../rules/welder-duty';
 
 const open = { named: true, optional: true } as const;
 
@@ -35,6 +36,7 @@ export const circuitParameters = {
   mca: { unit: 'A', ...open, above: 0, meaning: 'nameplate minimum circuit ampacity' },
   mocp: { unit: 'A', ...open, above: 0, meaning: 'nameplate maximum overcurrent protection' },
   duty: { unit: '%', ...open, above: 0, atMost: 100, meaning: 'duty cycle of a welder' },
+  welder: { choice: welderWords, ...open, meaning: 'type of a welder' },
   drop_limit: { unit: '%', ...open, above: 0, atMost: 100, meaning: 'largest voltage drop that is wanted' },
   raceway: { ...shared.raceway, default: undefined, optional: true },
   egc: { object: conductorType, ...open, meaning: 'equipment grounding conductor' },

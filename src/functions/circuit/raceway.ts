@@ -1,5 +1,6 @@
 import { Absent, type Call, Failure } from '../../language';
 import { type Conductor, conductorText } from '../conductor';
+import type { CircuitKind } from '../facts';
 import { isSized, type RacewayWord } from '../raceway-words';
 import { chooseRaceway } from '../rules/raceway-fill';
 
@@ -11,6 +12,7 @@ const cables: ReadonlySet<string> = new Set(['NM-B', 'UF-B', 'UF', 'SE', 'SEU', 
 
 /** What the circuit runs in: its raceway, or why it has none. */
 export interface RacewayQuestion {
+  readonly kind: CircuitKind | undefined;
   readonly given: RacewayWord | undefined;
   readonly conductor: Conductor;
   readonly egc: Conductor | undefined;
@@ -24,6 +26,9 @@ export interface RacewayQuestion {
 export function circuitRaceway(call: Call, question: RacewayQuestion): string | Absent {
   const { given, conductor, egc, phases, sets, bundled } = question;
   const own = phases === 3 ? 3 : 2;
+  if (question.kind === 'cord') {
+    return new Absent('a flexible cord runs in no raceway');
+  }
   if (conductor.insulation && cables.has(conductor.insulation)) {
     return new Absent(`${conductor.insulation} is a cable and needs no raceway`);
   }

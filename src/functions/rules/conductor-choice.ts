@@ -9,11 +9,13 @@ import { unwatched } from './unwatched';
 
 export interface ConductorQuestion extends Omit<AmpacityQuestion, 'conductor' | 'insulation'> {
   readonly material: Material;
-  readonly insulation: string;
+  readonly insulation: string | undefined;
   readonly sets: number;
   readonly demand: Demand;
   /** What else a size must satisfy: the device on it, the voltage drop. */
   readonly also: (ampacity: AmpacityFact) => boolean;
+  /** Ampacity of building wire where it is not said. */
+  readonly ampacityOf?: (call: Call, question: AmpacityQuestion) => AmpacityFact | Failure;
 }
 
 /** The smallest size for conductors in parallel is 1/0 AWG (NEC 310.10(G)). */
@@ -39,7 +41,7 @@ export function sufficientConductors(call: Call, question: ConductorQuestion, co
       continue;
     }
     const conductor = plainConductor(size, question.material, question.insulation);
-    const ampacity = ampacityChain(silent, { ...question, conductor });
+    const ampacity = (question.ampacityOf ?? ampacityChain)(silent, { ...question, conductor });
     if (
       !(ampacity instanceof Failure) &&
       conductorCarries(ampacity, question.sets, question.demand) &&

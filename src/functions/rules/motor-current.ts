@@ -1,10 +1,11 @@
 import { type Call, Failure } from '../../language';
+import type { MotorSupply, Tables } from '../../tables';
 import { figure } from '../number-text';
 import { tablesOf } from '../settings';
 import { cellsOf } from './shown-cells';
 
 /** One horsepower in watts, as motor ratings count it. */
-const wattsPerHorsepower = 746;
+export const wattsPerHorsepower = 746;
 
 /** System voltages that a rated motor voltage stands for, as the tables print them below their columns; 2400 V: memory. */
 const systems: readonly (readonly [from: number, to: number, rated: number])[] = [
@@ -18,6 +19,12 @@ const systems: readonly (readonly [from: number, to: number, rated: number])[] =
 const ratedVoltage = (system: number): number | undefined =>
   systems.find(([from, to]) => from <= system && system <= to)?.[2];
 
+/** The voltage under which the motor tables list a motor for a system; undefined where they have none. */
+export function motorVoltage(tables: Tables, supply: MotorSupply, voltage: number): number | undefined {
+  const listed = tables.motorVoltages(supply);
+  return [voltage, ratedVoltage(voltage)].find((rated) => rated !== undefined && listed.includes(rated));
+}
+
 /**
  * Full-load current of an alternating-current motor in amperes, by NEC Tables 430.248 and 430.250: the figure that sizes
  * conductors and short-circuit devices, whatever the nameplate says. `power` is the output in W.
@@ -30,8 +37,8 @@ export function motorCurrent(
   const supply = motor.phases === 3 ? 'three-phase' : 'single-phase';
   const horsepower = motor.power / wattsPerHorsepower;
   const listed = tables.motorVoltages(supply);
-  const voltage = listed.includes(motor.voltage) ? motor.voltage : ratedVoltage(motor.voltage);
-  if (voltage === undefined || !listed.includes(voltage)) {
+  const voltage = motorVoltage(tables, supply, motor.voltage);
+  if (voltage === undefined) {
     return new Failure(
       `The motor tables have no ${supply} motors for ${figure(motor.voltage)} V; they have ${listed.join(', ')} V.`,
       'voltage',

@@ -1,5 +1,6 @@
 import { type AcImpedanceRow, acImpedance } from '../ac-impedance';
 import type { Found, Material } from '../contract';
+import { type CordAmpacityRow, cordAmpacity } from '../cord-ampacity';
 import { type DwellingServiceRow, dwellingServices } from '../dwelling-services';
 import { groundingElectrode } from '../grounding-electrode';
 import { type IecConductorRow, iecConductors } from '../iec-conductors';
@@ -8,6 +9,7 @@ import { type RacewayAreaRow, racewayAreas } from '../raceway-areas';
 import { type RacewayFillRow, racewayFill } from '../raceway-fill';
 import { type SupplyBondingRow, supplyBonding } from '../supply-bonding';
 import type { SupplyConductorRow } from '../supply-conductor-row';
+import { type TapRuleRow, tapRules } from '../tap-rules';
 import type { TableGetter } from './table-getter';
 
 /** Raceways, impedance in conduit, services and their grounding. */
@@ -25,6 +27,9 @@ export interface InstallationTables {
   supplyBonding(cmil: number, material: Material): Found<SupplyBondingRow> | undefined;
   /** The first rating not below; absent before 2020 and above the largest rating. */
   dwellingService(rating: number): Found<DwellingServiceRow> | undefined;
+  cordAmpacity(size: string): Found<CordAmpacityRow> | undefined;
+  /** The rule for a feeder tap of that length in feet; absent above the longest. */
+  tapRule(lengthFt: number): Found<TapRuleRow> | undefined;
   iecConductor(
     size: string,
     material: IecConductorRow['material'],
@@ -40,6 +45,8 @@ export function installationTables(table: TableGetter): InstallationTables {
   const electrodes = table(groundingElectrode);
   const bonding = table(supplyBonding);
   const dwellings = table(dwellingServices);
+  const cords = table(cordAmpacity);
+  const taps = table(tapRules);
   const iec = table(iecConductors);
   return {
     acImpedance: (size) => impedances.exact(size),
@@ -58,6 +65,8 @@ export function installationTables(table: TableGetter): InstallationTables {
     groundingElectrode: (cmil, material) => electrodes.upTo(cmil, (row) => row.toCmil[material]),
     supplyBonding: (cmil, material) => bonding.upTo(cmil, (row) => row.toCmil[material]),
     dwellingService: (rating) => dwellings.upTo(rating, (row) => row.rating),
+    cordAmpacity: (size) => cords.exact(size),
+    tapRule: (lengthFt) => taps.upTo(lengthFt, (row) => row.maxLengthFt),
     iecConductor: (size, material, conductorClass) => iec.exact(size, material, conductorClass),
   };
 }

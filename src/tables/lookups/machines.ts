@@ -1,12 +1,14 @@
 import type { Found } from '../contract';
+import { type LockedRotorRow, lockedRotor } from '../locked-rotor';
 import { type MotorCurrentRow, type MotorSupply, motorCurrents } from '../motor-currents';
 import { type MotorProtectionRow, motorProtection } from '../motor-protection';
 import { type TransformerImpedanceRow, transformerImpedance } from '../transformer-impedance';
 import { type TransformerProtectionRow, transformerProtection } from '../transformer-protection';
 import { type TransformerSizeRow, transformerSizes } from '../transformer-sizes';
+import { type WelderDutyRow, welderDuty } from '../welder-duty';
 import type { TableGetter } from './table-getter';
 
-/** Motors and transformers. */
+/** Motors, welders and transformers. */
 export interface MachineTables {
   /** By the motor's rated voltage and horsepower; ratings between are not interpolated. */
   motorCurrent(supply: MotorSupply, voltage: number, horsepower: number): Found<MotorCurrentRow> | undefined;
@@ -14,6 +16,10 @@ export interface MachineTables {
   motorCurrents(supply: MotorSupply, voltage: number): readonly Found<MotorCurrentRow>[];
   motorVoltages(supply: MotorSupply): readonly number[];
   motorProtection(category: string, motor: string, device: string): Found<MotorProtectionRow> | undefined;
+  /** Of a three-phase motor, by its rated voltage and horsepower. */
+  lockedRotorCurrent(voltage: number, horsepower: number): Found<LockedRotorRow> | undefined;
+  /** The row that a duty cycle in percent falls under. */
+  welderDuty(welder: WelderDutyRow['welder'], duty: number): Found<WelderDutyRow> | undefined;
   transformerProtection(protection: string, ratedAmperes: number): Found<TransformerProtectionRow> | undefined;
   transformerSizeAtLeast(phases: TransformerSizeRow['phases'], kVA: number): Found<TransformerSizeRow> | undefined;
   transformerImpedances(): readonly Found<TransformerImpedanceRow>[];
@@ -22,6 +28,8 @@ export interface MachineTables {
 export function machineTables(table: TableGetter): MachineTables {
   const currents = table(motorCurrents);
   const percentages = table(motorProtection);
+  const lockedRotors = table(lockedRotor);
+  const duties = table(welderDuty);
   const protection = table(transformerProtection);
   const sizes = table(transformerSizes);
   const impedances = table(transformerImpedance);
@@ -38,6 +46,16 @@ export function machineTables(table: TableGetter): MachineTables {
       ...new Set(currents.all.filter((row) => row.supply === supply).map((row) => row.voltage)),
     ],
     motorProtection: (category, motor, device) => percentages.exact(category, motor, device),
+    lockedRotorCurrent: (voltage, horsepower) =>
+      lockedRotors.first(
+        (row) => row.voltage === voltage && Math.abs(row.horsepower - horsepower) <= 0.001 * horsepower,
+      ),
+    welderDuty: (welder, duty) =>
+      duties.upTo(
+        duty,
+        (row) => row.upToDuty,
+        (row) => row.welder === welder,
+      ),
     transformerProtection: (kind, amperes) =>
       protection.first(
         (row) =>

@@ -1,7 +1,9 @@
 import type { Call, Failure } from '../../../language';
 import type { AmpacityFact, CircuitKind } from '../../facts';
+import type { AmpacityQuestion } from '../../rules/ampacity-chain';
 import type { DeviceWord } from '../../rules/motor-circuit';
 import type { Demand } from '../../rules/required-current';
+import type { WelderWord } from '../../rules/welder-duty';
 
 /** What a sheet says of a circuit's load, in amperes and percent. */
 export interface CircuitLoad {
@@ -11,7 +13,13 @@ export interface CircuitLoad {
   readonly mocp: number | undefined;
   readonly duty: number | undefined;
   readonly phases: number;
+  readonly voltage: number | undefined;
+  /** One way, in feet. */
+  readonly length: number | undefined;
   readonly device: DeviceWord | undefined;
+  readonly welder: WelderWord | undefined;
+  /** The load as the sheet states it, where it is a power: a motor's output, a transformer's rating. */
+  readonly power: { readonly value: number; readonly unit: 'W' | 'VA' } | undefined;
   /** Rating of the device where the sheet names one. */
   readonly ocpd: number | undefined;
 }
@@ -39,6 +47,10 @@ export interface KindOfCircuit {
   readonly smallConductorLimits: boolean;
   /** Replaces power over voltage where the kind has current tables of its own; amperes. */
   readonly currentOf?: (call: Call, load: PowerLoad) => number | Failure;
+  /** Replaces the ampacity of building wire where the kind's conductors have a table of their own. */
+  readonly ampacityOf?: (call: Call, question: AmpacityQuestion, load: CircuitLoad) => AmpacityFact | Failure;
+  /** True where the terminals go by what the conductor must carry, since the device ahead is far larger. */
+  readonly terminalsByDemand?: true;
   readonly demand: (call: Call, load: CircuitLoad) => Demand | Failure;
   /** The device that is taken when the sheet names none. */
   readonly device: (call: Call, load: CircuitLoad, demand: Demand) => DeviceChoice | Failure;

@@ -1,10 +1,13 @@
-import { Failure } from '../../../language';
 import type { CircuitKind } from '../../facts';
+import { cord } from './cord';
 import { dwellingService } from './dwelling-service';
+import { firePump } from './fire-pump';
 import { evse, general, spaceHeating, waterHeater } from './general';
 import { hvac } from './hvac';
 import type { KindOfCircuit } from './kind';
 import { motor } from './motor';
+import { tap } from './tap';
+import { transformer } from './transformer';
 import { welder } from './welder';
 
 const kinds: readonly KindOfCircuit[] = [
@@ -16,13 +19,12 @@ const kinds: readonly KindOfCircuit[] = [
   motor,
   welder,
   dwellingService,
+  tap,
+  transformer,
+  firePump,
+  cord,
 ];
 
-/** How a kind of circuit is sized, or a plain word that this version does not know how. */
-export const kindOfCircuit = (kind: CircuitKind | undefined): KindOfCircuit | Failure =>
-  kinds.find((candidate) => candidate.kinds.includes(kind)) ??
-  new Failure(
-    `kind: ${kind} is not available in this version: size that circuit by hand, or leave the kind out to see it by the general rule.`,
-    'kind',
-    'not-available',
-  );
+/** How a kind of circuit is sized; a test holds that every kind has its rules. */
+export const kindOfCircuit = (kind: CircuitKind | undefined): KindOfCircuit =>
+  kinds.find((candidate) => candidate.kinds.includes(kind)) ?? general;

@@ -1,31 +1,10 @@
 import { defineFormula, Failure } from '../../../language';
-import type { TableReference } from '../../../text';
 import { figure } from '../../number-text';
 import { reaches } from '../../rules/last-bits';
 import { smallestDeviceFor } from '../../rules/next-standard-size';
+import { dutyMultiplier, type WelderWord } from '../../rules/welder-duty';
 import { tablesOf } from '../../settings';
-import type { KindOfCircuit } from './kind';
-
-/** Arc welders without a motor generator: multiplier of the rated primary current up to a duty cycle in percent. */
-const multipliers: readonly (readonly [duty: number, multiplier: number])[] = [
-  [20, 0.45],
-  [30, 0.55],
-  [40, 0.63],
-  [50, 0.71],
-  [60, 0.78],
-  [70, 0.84],
-  [80, 0.89],
-  [90, 0.95],
-  [100, 1],
-];
-
-const multiplierSource = (edition: string): TableReference => ({
-  standard: 'NEC (NFPA 70)',
-  edition: edition.replace('NEC ', ''),
-  table: 'Table 630.11(A)',
-  basis: 'memory',
-  provenance: 'recalled; the rows for 20 % and 50 % agree with worked answers in trade threads',
-});
+import type { CircuitLoad, KindOfCircuit } from './kind';
 
 const weldingCurrent = defineFormula({
   symbol: 'I_required',
@@ -34,17 +13,21 @@ const weldingCurrent = defineFormula({
   result: 'A',
 });
 
-/** Largest device, over the welder's rated primary current (NEC 630.12(A)). */
-const devicePercent = 200;
+/** Taken where the sheet does not say the welder. */
+const usualWelder: WelderWord = 'arc';
 
-const largestFor = (load: number): number => (load * devicePercent) / 100;
+/** Largest device, over the welder's rated primary current (NEC 630.12(A) and 630.32(A)). */
+const devicePercents: Readonly<Record<WelderWord, number>> = { arc: 200, motor_generator: 200, resistance: 300 };
 
-/** Arc welder by its rated primary current and duty cycle. */
+const percentFor = ({ welder: type = usualWelder }: CircuitLoad): number => devicePercents[type];
+const largestFor = (load: CircuitLoad): number => ((load.load ?? 0) * percentFor(load)) / 100;
+
+/** Welder by its rated primary current and duty cycle. */
 export const welder: KindOfCircuit = {
   kinds: ['welder'],
   askedIfContinuous: false,
   smallConductorLimits: false,
-  demand: (call, { load, duty }) => {
+  demand: (call, { load, duty, welder: type }) => {
     if (load === undefined || duty === undefined) {
       return new Failure(
         'A welder circuit is sized from its nameplate: give its rated primary current as load, and its duty cycle as duty.',
@@ -52,30 +35,25 @@ export const welder: KindOfCircuit = {
         'too-few-givens',
       );
     }
-    call.assume('arc welder without a motor generator taken; a resistance welder has other multipliers');
-    const [listed, k] = multipliers.find(([upTo]) => duty <= upTo) ?? multipliers[multipliers.length - 1];
-    call.table({
-      symbol: 'k',
-      value: k,
-      unit: '',
-      source: multiplierSource(tablesOf(call).edition),
-      row: [
-        ['duty cycle up to, %', String(listed)],
-        ['multiplier', String(k)],
-      ],
-    });
+    if (type === undefined) {
+      call.assume('arc welder without a motor generator taken: welder not given');
+    }
+    const found = dutyMultiplier(call, type ?? usualWelder, duty);
+    if (found instanceof Failure) {
+      return found;
+    }
+    const k = found;
     const required = weldingCurrent(call, { k, I: load });
     return { load: required, required, because: `${figure(load)} A at ${figure(duty)} % duty = ${figure(required)} A` };
   },
-  device: (call, { load = 0 }) => {
+  device: (call, load) => {
     const found = smallestDeviceFor(tablesOf(call), largestFor(load));
     return found
       ? {
           rating: found.row.rating,
-          because: `largest allowed: ${devicePercent} % of ${figure(load)} A, next standard rating (630.12)`,
+          because: `largest allowed: ${percentFor(load)} % of ${figure(load.load ?? 0)} A, next standard rating (${load.welder === 'resistance' ? '630.32' : '630.12'})`,
         }
       : new Failure(`${figure(largestFor(load))} A is above the largest standard rating.`, 'load', 'no-standard-size');
   },
-  allows: (call, { load = 0 }, rating) =>
-    reaches(smallestDeviceFor(tablesOf(call), largestFor(load))?.row.rating ?? 0, rating),
+  allows: (call, load, rating) => reaches(smallestDeviceFor(tablesOf(call), largestFor(load))?.row.rating ?? 0, rating),
 };

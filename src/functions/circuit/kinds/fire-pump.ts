@@ -1,0 +1,42 @@
+import { type Call, Failure } from '../../../language';
+import { figure } from '../../number-text';
+import { lockedRotorCurrent } from '../../rules/locked-rotor';
+import { smallestDeviceFor } from '../../rules/next-standard-size';
+import { tablesOf } from '../../settings';
+import type { CircuitLoad, DeviceChoice, KindOfCircuit } from './kind';
+import { motor } from './motor';
+
+/** The device holds the locked-rotor current for ever: it must never be what stops the pump. */
+function device(call: Call, { power, voltage, phases }: CircuitLoad): DeviceChoice | Failure {
+  if (power === undefined || voltage === undefined || phases !== 3) {
+    return new Failure(
+      'The device of a fire pump goes by its locked-rotor current: give the load in hp with voltage and phases: 3, or the ocpd that is fitted.',
+      undefined,
+      'too-few-givens',
+    );
+  }
+  const locked = lockedRotorCurrent(call, { power: power.value, voltage });
+  if (locked instanceof Failure) {
+    return locked;
+  }
+  const found = smallestDeviceFor(tablesOf(call), locked);
+  return found
+    ? {
+        rating: found.row.rating,
+        because: `standard rating at or above the locked-rotor current of ${figure(locked)} A (695.4(B)(2))`,
+      }
+    : new Failure(`${figure(locked)} A is above the largest standard rating.`, 'load', 'no-standard-size');
+}
+
+/** Fire pump motor: conductors as for a motor, the device by its locked-rotor current (NEC 695.4, 695.6). */
+export const firePump: KindOfCircuit = {
+  ...motor,
+  kinds: ['fire_pump'],
+  demand: (call, load) => {
+    call.assume('this pump alone; drop limits of 695.7 (15 % when it starts, 5 % at 115 % of its current) not checked');
+    return motor.demand(call, load);
+  },
+  device,
+  // The device is there for short circuits alone, however large it is (240.4(A), 695.5).
+  allows: () => true,
+};
