@@ -36,7 +36,8 @@ describe('spot values of tables for kinds of circuits', () => {
 
   // NEC 240.21(B)(1) and (2): one tenth, one third.
   it('taps', () => {
-    assert.equal(tables.tapRule(10)?.row.percent, 10);
+    assert.equal(tables.tapRule(10)?.row.divisor, 10);
+    assert.equal(tables.tapRule(25)?.row.divisor, 3);
     assert.equal(tables.tapRule(10.1)?.source.table, '240.21(B)(2)');
     assert.equal(tables.tapRule(25.1), undefined);
   });

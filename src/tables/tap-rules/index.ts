@@ -1,12 +1,12 @@
-import { rising } from '../checks';
+import { falling } from '../checks';
 import type { Subject } from '../subject';
 import type { TableFile } from '../table-file';
 import nec2023 from './nec-2023.json';
 
 export interface TapRuleRow {
   readonly maxLengthFt: number;
-  /** Least ampacity of the tap, in percent of the device ahead of the feeder. */
-  readonly percent: number;
+  /** The tap carries at least the rating of the device ahead of the feeder, divided by this. */
+  readonly divisor: number;
   readonly condition: string;
 }
 
@@ -16,10 +16,10 @@ export const tapRules: Subject<TapRuleRow> = {
   needed: true,
   columns: {
     maxLengthFt: { label: 'length up to, ft', type: 'number', atLeast: 1, atMost: 1000 },
-    percent: { label: '% of the feeder’s device', type: 'number', atLeast: 1, atMost: 100 },
+    divisor: { label: 'device’s rating divided by', type: 'number', atLeast: 1, atMost: 100 },
     condition: { label: 'condition', type: 'text' },
   },
   key: ['maxLengthFt'],
-  checks: [rising('percent', (row) => row.percent)],
+  checks: [falling('divisor', (row) => row.divisor)],
   files: [nec2023 as TableFile],
 };

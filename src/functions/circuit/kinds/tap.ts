@@ -4,7 +4,7 @@ import { demandOf } from '../../rules/required-current';
 import { tablesOf } from '../../settings';
 import type { KindOfCircuit } from './kind';
 
-const least = defineFormula({ symbol: 'I_tap', text: 'k * I_n', units: { k: '%', I_n: 'A' }, result: 'A' });
+const least = defineFormula({ symbol: 'I_tap', text: 'I_n / k', units: { k: '', I_n: 'A' }, result: 'A' });
 
 /** Feeder tap: a share of the device ahead by its length, and its own load (NEC 240.21(B)(1) and (2)). */
 export const tap: KindOfCircuit = {
@@ -30,8 +30,8 @@ export const tap: KindOfCircuit = {
     }
     call.assume('feeder tap taken, not a tap of a branch circuit, of a transformer’s secondary or of another tap');
     call.assume(found.row.condition);
-    call.table({ symbol: 'k', value: found.row.percent, unit: '%', source: found.source, row: found.shown });
-    const share = least(call, { k: found.row.percent, I_n: ocpd });
+    call.table({ symbol: 'k', value: found.row.divisor, unit: '', source: found.source, row: found.shown });
+    const share = least(call, { k: found.row.divisor, I_n: ocpd });
     const own = load === undefined ? undefined : demandOf(call, load, continuous);
     if (own === undefined) {
       call.assume('load of the tap not given: it must be within the tap’s ampacity too');
@@ -41,7 +41,7 @@ export const tap: KindOfCircuit = {
       : {
           load: load ?? share,
           required: share,
-          because: `${figure(found.row.percent)} % of the feeder’s ${figure(ocpd)} A = ${figure(share)} A (${found.source.table})`,
+          because: `${figure(ocpd)} A of the feeder’s device / ${found.row.divisor} = ${figure(share)} A (${found.source.table})`,
         };
   },
   device: () => new Failure('Give the feeder’s device as ocpd.', undefined, 'too-few-givens'),
