@@ -14,6 +14,7 @@ export {
   type SheetFile,
   writeSheet,
 } from './notebook';
+export { buildReport, type ReportDocument, type ReportFormat, reportFormats, writeReport } from './report';
 export * from './session';
 export { listTables, readTableFile, type TableFile, type TableInfo, tableFileEnding } from './tables';
 export { fromBase, namedUnits, parseUnit, type Unit } from './units';

@@ -4,7 +4,7 @@
  */
 import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { type BuildOptions, build } from 'esbuild';
+import { type BuildOptions, build, type Plugin } from 'esbuild';
 
 const root = join(__dirname, '..', '..');
 
@@ -13,6 +13,20 @@ function starterSheets(): Record<string, string> {
   const names = readdirSync(join(root, 'seeds')).filter((name) => name.endsWith('.kft.md'));
   return Object.fromEntries(names.sort().map((name) => [name, readFileSync(join(root, 'seeds', name), 'utf8')]));
 }
+
+/** Libraries that only an exporter needs, each a file of its own beside the products for Node, read when first used. */
+const libraries = ['katex'];
+
+const ownFiles: Plugin = {
+  name: 'libraries in files of their own',
+  setup({ onResolve }) {
+    onResolve({ filter: new RegExp(`^(${libraries.join('|')})$`) }, ({ kind, path }) =>
+      kind === 'dynamic-import' ? { path: `./lib/${fileOf(path)}`, external: true } : undefined,
+    );
+  },
+};
+
+const fileOf = (library: string): string => `${library.replace(/\W+/g, '-')}.js`;
 
 const base: BuildOptions = {
   absWorkingDir: root,
@@ -23,7 +37,13 @@ const base: BuildOptions = {
   external: ['vscode'],
   define: { STARTER_SHEETS: JSON.stringify(starterSheets()) },
 };
-const node: BuildOptions = { ...base, platform: 'node', target: 'node20' };
+const node: BuildOptions = {
+  ...base,
+  platform: 'node',
+  target: 'node20',
+  plugins: [ownFiles],
+  supported: { 'dynamic-import': false }, // Becomes a `require` at its place, which every host understands.
+};
 const browser: BuildOptions = {
   ...base,
   platform: 'browser',
@@ -44,6 +64,15 @@ const products: BuildOptions[] = [
     banner: { js: '#!/usr/bin/env node' },
   },
 ];
+for (const library of libraries) {
+  products.push({
+    ...node,
+    ...shipped,
+    plugins: [],
+    stdin: { contents: `export * from '${library}'; export { default } from '${library}';`, resolveDir: root },
+    outfile: `dist/lib/${fileOf(library)}`,
+  });
+}
 const suites: BuildOptions[] = [
   {
     ...node,

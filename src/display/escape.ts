@@ -9,7 +9,7 @@ export const escapeMarkdown = (text: string): string =>
     .trim()
     .replace(/[\\`*_[\]{}<>&~$|#!^]/g, '\\$&')
     .replace(/^[-+=]/, '\\$&')
-    .replace(/^(\d+)([.)])/, '$1\\$2');
+    .replace(/^(\d+)([.)])(?=\s|$)/, '$1\\$2');
 
 const entities: Readonly<Record<string, string>> = {
   '&': '&amp;',

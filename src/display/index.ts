@@ -1,4 +1,6 @@
+export { showBeside } from './beside';
 export { citation } from './citation';
+export { escapeHtml, escapeMarkdown } from './escape';
 export { functionPage, functionSignature } from './function-page';
 export { toMarkdown } from './markdown';
 export { mathsLatex, valueLatex } from './maths-latex';
@@ -9,3 +11,4 @@ export { shownUnit } from './quantity';
 export { blocksOf } from './statement';
 export { type Painter, toText } from './text';
 export { showValue } from './value';
+export { verdictWords } from './verdict-words';

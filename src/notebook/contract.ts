@@ -53,4 +53,9 @@ export interface FrontMatter {
   readonly units?: 'US' | 'SI';
   /** Set by one who has read the sheet's cautions: the editor and the terminal then leave them out, a report never. */
   readonly cautions?: 'acknowledged';
+  readonly report?: ReportShape;
 }
+
+/** The papers that a sheet can leave as. */
+export const reportShapes = ['load memo', 'service report', 'circuit schedule'] as const;
+export type ReportShape = (typeof reportShapes)[number];

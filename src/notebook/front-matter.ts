@@ -1,12 +1,17 @@
 import { isMap, isScalar, type Pair, parseDocument, type Scalar } from 'yaml';
 import type { Diagnostic, Span } from '../text';
-import type { FrontMatter } from './contract';
+import { type FrontMatter, reportShapes } from './contract';
 import { readSeverities, type SeverityLine } from './severities';
 
 const textKeys = ['title', 'project', 'prepared_by', 'checked_by', 'date', 'revision', 'code'] as const;
 /** Keys with a fixed choice of values, and what they mean. */
 const choices = {
   units: { words: ['US', 'SI'], code: 'unknown-unit-system', meaning: 'US (feet, inches) or SI (metres, millimetres)' },
+  report: {
+    words: reportShapes,
+    code: 'unknown-report',
+    meaning: `${reportShapes.slice(0, -1).join(', ')} or ${reportShapes.at(-1)}`,
+  },
   cautions: {
     words: ['acknowledged'],
     code: 'front-matter-value',
@@ -18,6 +23,8 @@ export interface ReadFrontMatter {
   readonly frontMatter: FrontMatter;
   /** Where the value of each key stands that has one, for diagnostics about it. */
   readonly places: ReadonlyMap<keyof FrontMatter, Span>;
+  /** Every other key that holds one text, in order: what a report prints in its title block. */
+  readonly details: readonly (readonly [key: string, text: string])[];
   /** What stands below `severities:`. */
   readonly severities: readonly SeverityLine[];
   readonly diagnostics: readonly Diagnostic[];
@@ -27,6 +34,7 @@ export interface ReadFrontMatter {
 export const noFrontMatter: ReadFrontMatter = {
   frontMatter: {},
   places: new Map(),
+  details: [],
   severities: [],
   diagnostics: [],
 };
@@ -51,10 +59,17 @@ export function readFrontMatter(text: string): ReadFrontMatter {
   const values: Partial<Record<keyof FrontMatter, string>> = {};
   const places = new Map<keyof FrontMatter, Span>();
   let severities: readonly SeverityLine[] = [];
+  const details: [string, string][] = [];
 
   const take = ({ key, value }: Pair<unknown, unknown>) => {
     const name = isScalar(key) ? String(key.value) : '';
-    if (!isKnown(name) || value === null || (isScalar(value) && value.value === null)) {
+    if (value === null || (isScalar(value) && value.value === null)) {
+      return;
+    }
+    if (!isKnown(name)) {
+      if (isScalar(value) && name !== '') {
+        details.push([name, textOf(value)]);
+      }
       return;
     }
     if (name === 'severities') {
@@ -88,7 +103,7 @@ export function readFrontMatter(text: string): ReadFrontMatter {
     const span = { start: from, end: from + block[1].trimEnd().length };
     diagnostics.push({ code: 'front-matter-syntax', severity: 'error', span, message });
   }
-  return { frontMatter: values as FrontMatter, places, severities, diagnostics };
+  return { frontMatter: values as FrontMatter, places, details, severities, diagnostics };
 }
 
 const isKnown = (name: string): name is keyof FrontMatter | 'severities' =>

@@ -1,4 +1,5 @@
 export type * from './contract';
+export { reportShapes } from './contract';
 export { FilePositions, type PlacedDiagnostic } from './file-positions';
 export { noFrontMatter, type ReadFrontMatter, readFrontMatter } from './front-matter';
 export { type Heading, headingsOf } from './headings';

@@ -1,5 +1,5 @@
 import type { Block } from '../display';
-import type { StatementResult, Value, Verdict } from '../language';
+import type { Program, StatementResult, Value, Verdict } from '../language';
 import type { Caution } from '../lints';
 import {
   FilePositions,
@@ -32,6 +32,8 @@ export interface SheetEvaluation {
   readonly cautions: readonly Caution[];
   /** True when the sheet says that they are read: a terminal then leaves them out. */
   readonly cautionsAcknowledged: boolean;
+  /** The calculation cells as a program; a cell's id is its index in `cells`. */
+  readonly program: Program;
   /** True when there is no error and every check is a plain yes. */
   readonly ok: boolean;
 }
@@ -112,6 +114,7 @@ export function evaluateSheet(
     })),
     cautions: session.cautions(),
     cautionsAcknowledged: session.cautionsAcknowledged,
+    program: session.program,
     ok: checks.every((check) => check.verdict === 'yes') && diagnostics.every(({ severity }) => severity !== 'error'),
   };
 }

@@ -4,7 +4,7 @@ import type { Block } from '../display';
 export interface Evidence {
   /** Tables that values were read from, each once, in order of use. */
   readonly sources: readonly { readonly source: string; readonly fromMemory: boolean }[];
-  /** What was taken as true though the sheet does not say it, each once. */
+  /** What was taken as true though the sheet does not say it, each once, with the function that took it. */
   readonly assumptions: readonly string[];
 }
 
@@ -12,16 +12,21 @@ export interface Evidence {
 export function evidenceOf(blocks: readonly Block[]): Evidence {
   const sources = new Map<string, boolean>();
   const assumptions = new Set<string>();
-  const visit = (block: Block): void => {
+  const visit = (block: Block, call?: string): void => {
     if (block.kind === 'group') {
-      block.blocks.forEach(visit);
+      const called = /^(\w+)\(/.exec(block.title)?.[1];
+      for (const inner of block.blocks) {
+        visit(inner, called);
+      }
     } else if (block.kind === 'lookup') {
       sources.set(block.source, block.fromMemory || (sources.get(block.source) ?? false));
     } else if (block.kind === 'assumption') {
-      assumptions.add(block.text);
+      assumptions.add(call === undefined ? block.text : `${call}: ${block.text}`);
     }
   };
-  blocks.forEach(visit);
+  for (const block of blocks) {
+    visit(block);
+  }
   return {
     sources: [...sources].map(([source, fromMemory]) => ({ source, fromMemory })),
     assumptions: [...assumptions],

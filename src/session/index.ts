@@ -9,5 +9,6 @@ export { type Evidence, evidenceOf } from './evidence';
 export { type Explanation, explain } from './explain';
 export { type FolderFiles, folderOf } from './folder-files';
 export { formatSheet } from './format-sheet';
+export { reportInput } from './report-input';
 export { type InputsSet, setInputs } from './set-inputs';
 export { type SessionCell, SheetSession } from './sheet-session';

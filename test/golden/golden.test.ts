@@ -40,6 +40,12 @@ describe('example and starter sheets', () => {
       compare(`${called}.json`, `${JSON.stringify(JSON.parse(out), undefined, 2)}\n`);
     });
 
+    for (const format of ['md', 'html', 'csv']) {
+      it(`${folder}/${name} gives the stored report as ${format}`, async () => {
+        compare(`${called}.report.${format}`, (await run(['run', '-', '--format', format], bytes)).out);
+      });
+    }
+
     it(`${folder}/${name} is laid out as the formatter does it`, async () => {
       assert.equal((await run(['format', '-'], bytes)).out, bytes.toString('utf8'));
     });
@@ -47,7 +53,9 @@ describe('example and starter sheets', () => {
 
   it('has nothing stored for sheets that are gone', () => {
     const known = sheets.map(({ folder, name }) => `${folder}-${name.replace(/\.kft(\.md)?$/, '')}`);
-    const odd = readdirSync(stored).filter((file) => !known.includes(file.replace(/\.(txt|json)$/, '')));
+    const odd = readdirSync(stored).filter(
+      (file) => !known.includes(file.replace(/(\.report\.\w+|\.txt|\.json)$/, '')),
+    );
     assert.deepEqual(odd, []);
   });
 });

@@ -56,6 +56,26 @@ describe('front matter', () => {
     assert.deepEqual(problemsOf('---\ncautions: off\n---'), [['front-matter-value', 'off']]);
   });
 
+  it('takes the papers it knows and refuses another, with each as a fix', () => {
+    assert.equal(readFrontMatter('---\nreport: load memo\n---').frontMatter.report, 'load memo');
+    const text = '---\nreport: invoice\n---';
+    assert.deepEqual(problemsOf(text), [['unknown-report', 'invoice']]);
+    const [{ fixes, message }] = readFrontMatter(text).diagnostics;
+    assert.match(message, /load memo, service report or circuit schedule is expected/);
+    assert.deepEqual(
+      fixes!.map((fix) => fix.edits[0].newText),
+      ['load memo', 'service report', 'circuit schedule'],
+    );
+  });
+
+  it('gives on keys of others that hold one text, and no others', () => {
+    const { details } = readFrontMatter('---\nsite: Hall 5\ntitle: x\ntags: [a]\ntoString: y\n---');
+    assert.deepEqual(details, [
+      ['site', 'Hall 5'],
+      ['toString', 'y'],
+    ]);
+  });
+
   it('wants text on one line', () => {
     assert.deepEqual(problemsOf('---\ntitle: [a, b]\n---'), [['front-matter-value', '[a, b]']]);
   });

@@ -1,11 +1,12 @@
 import { createColors } from 'picocolors';
-import { evaluateSheet, folderOf, type SheetEvaluation, setInputs } from '../../core';
+import type { SheetEvaluation } from '../../core';
 import type { Console } from '../console';
-import { readSource, type Source, writeWhole } from '../files';
+import { readSource, writeWhole } from '../files';
 import { FolderTree } from '../folder-tree';
 import { jsonProblem, jsonReport } from '../json-report';
 import type { TextStyle } from '../sheet-text';
-import { WrongCommandLine } from '../wrong-command-line';
+import { evaluateIn } from './evaluate-in';
+import { withInputs } from './inputs';
 
 export type Format = 'text' | 'json';
 
@@ -60,40 +61,4 @@ export async function evaluateFiles(
     return 1;
   }
   return wellSoFar ? 0 : 1;
-}
-
-/** Evaluates a sheet with the files of its tree; again when it asks for tables of folders that were not read yet. */
-async function evaluateIn(tree: FolderTree, bytes: Uint8Array): Promise<SheetEvaluation> {
-  let evaluation: SheetEvaluation;
-  tree.tableFiles(folderOf(tree.path));
-  do {
-    await tree.readTables();
-    evaluation = evaluateSheet(bytes, { tableFiles: tree.tableFiles(folderOf(tree.path)), files: tree });
-  } while (tree.wantsTables);
-  return evaluation;
-}
-
-/** The sources with inputs set. A name that none of them declares is a slip on the command line. */
-function withInputs(sources: readonly Source[], values: ReadonlyMap<string, string>): readonly Source[] {
-  if (values.size === 0) {
-    return sources;
-  }
-  const declared = new Set<string>();
-  const set = sources.map((source) => {
-    if ('problem' in source) {
-      return source;
-    }
-    const { bytes, inputs } = setInputs(source.bytes, values);
-    for (const name of inputs) {
-      declared.add(name);
-    }
-    return { name: source.name, bytes };
-  });
-  const unknown = [...values.keys()].find((name) => !declared.has(name));
-  if (unknown !== undefined) {
-    const known =
-      declared.size > 0 ? `Inputs are: ${[...declared].join(', ')}.` : 'No `input` line is in these sheets.';
-    throw new WrongCommandLine(`--set ${unknown}: no input of that name. ${known}`);
-  }
-  return set;
 }

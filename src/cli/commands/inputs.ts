@@ -1,0 +1,28 @@
+import { setInputs } from '../../core';
+import type { Source } from '../files';
+import { WrongCommandLine } from '../wrong-command-line';
+
+/** The sources with inputs set. A name that none of them declares is a slip on the command line. */
+export function withInputs(sources: readonly Source[], values: ReadonlyMap<string, string>): readonly Source[] {
+  if (values.size === 0) {
+    return sources;
+  }
+  const declared = new Set<string>();
+  const set = sources.map((source) => {
+    if ('problem' in source) {
+      return source;
+    }
+    const { bytes, inputs } = setInputs(source.bytes, values);
+    for (const name of inputs) {
+      declared.add(name);
+    }
+    return { name: source.name, bytes };
+  });
+  const unknown = [...values.keys()].find((name) => !declared.has(name));
+  if (unknown !== undefined) {
+    const known =
+      declared.size > 0 ? `Inputs are: ${[...declared].join(', ')}.` : 'No `input` line is in these sheets.';
+    throw new WrongCommandLine(`--set ${unknown}: no input of that name. ${known}`);
+  }
+  return set;
+}

@@ -1,0 +1,27 @@
+import { stringify } from 'csv-stringify/sync';
+import type { DataTable, ReportDocument } from './document';
+
+/**
+ * The report's figures as comma-separated values (RFC 4180): one block a table with its name above, a blank line
+ * between. Numbers have full precision and no unit; the unit stands in the column's heading.
+ */
+export function writeCsv({ data }: ReportDocument): string {
+  return data
+    .map((table) =>
+      stringify([[table.name], headings(table), ...table.rows.map((row) => row.map(safe))], {
+        record_delimiter: '\r\n',
+      }),
+    )
+    .join('\r\n');
+}
+
+export const headings = ({ columns }: DataTable): string[] =>
+  columns.map(({ title, unit }) => (unit === undefined ? title : `${title} (${unit})`));
+
+/** A text that a spreadsheet would take for a formula gets an apostrophe in front; numbers stay numbers. */
+function safe(cell: string | number | undefined): string | number {
+  if (typeof cell !== 'string') {
+    return cell ?? '';
+  }
+  return /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+}

@@ -1,0 +1,166 @@
+import { showValue } from '../../display';
+import {
+  children,
+  Node,
+  nodesBelow,
+  type Program,
+  type StatementResult,
+  type SyntaxTree,
+  spanOf,
+  textOf,
+  type Value,
+} from '../../language';
+import type { ReportGiven, ReportReading } from '../../report';
+import type { LineAt } from './index';
+
+/** Every reading that states its limits, and every resistance that somebody measured without stating them. */
+export function readingsOf(program: Program, cells: readonly string[], lineAt: LineAt): ReportReading[] {
+  return cells.flatMap((cell) => {
+    const tree = program.tree(cell);
+    return tree ? program.results(cell).flatMap((result) => readingsIn({ program, cell, tree, result, lineAt })) : [];
+  });
+}
+
+interface Place {
+  readonly program: Program;
+  readonly cell: string;
+  readonly tree: SyntaxTree;
+  readonly result: StatementResult;
+  readonly lineAt: LineAt;
+}
+
+function readingsIn(place: Place): ReportReading[] {
+  const { program, cell, tree, result, lineAt } = place;
+  const statement = tree.statements[result.index];
+  const readings: ReportReading[] = [];
+  let inside = -1;
+  for (const node of nodesBelow(tree, statement)) {
+    const isReading =
+      tree.kinds[node] === Node.Reading || tree.kinds[node] === Node.PlusMinus || isMeasured(tree, node);
+    if (!isReading || tree.starts[node] < inside) {
+      continue;
+    }
+    inside = tree.ends[node];
+    const value = program.valueAt(cell, node);
+    readings.push({
+      what: nameOf(place, statement, node),
+      value: writtenValue(tree, node),
+      meter: meterOf(program, cell, tree, node),
+      limits: limitsText(value),
+      temperature: temperatureOf(place),
+      remark: result.remark ?? '',
+      line: lineAt(cell, tree.starts[node]),
+    });
+  }
+  return readings;
+}
+
+const isMeasured = (tree: SyntaxTree, node: number): boolean =>
+  tree.kinds[node] === Node.Call && textOf(tree, [...children(tree, node)][0]) === 'measured';
+
+/** The name it is defined as, else the statement's name and the argument that it stands for. */
+function nameOf({ result, tree }: Place, statement: number, node: number): string {
+  const parts = [...children(tree, statement)];
+  if (parts.at(-1) === node || result.name === undefined) {
+    return result.name ?? 'reading';
+  }
+  const argument = [...nodesBelow(tree, statement)].find(
+    (candidate) =>
+      (tree.kinds[candidate] === Node.Argument || tree.kinds[candidate] === Node.Field) &&
+      tree.ends[candidate] === tree.ends[node] &&
+      [...children(tree, candidate)].length === 2,
+  );
+  return argument === undefined
+    ? `in ${result.name}`
+    : `${textOf(tree, [...children(tree, argument)][0])} in ${result.name}`;
+}
+
+function writtenValue(tree: SyntaxTree, node: number): string {
+  const [first, second] = [...children(tree, node)];
+  return tree.kinds[node] === Node.Call ? textOf(tree, [...children(tree, second)].at(-1)!) : textOf(tree, first);
+}
+
+function meterOf(program: Program, cell: string, tree: SyntaxTree, node: number): string {
+  if (tree.kinds[node] !== Node.Reading) {
+    return tree.kinds[node] === Node.Call ? 'stated standard uncertainty' : 'stated limits';
+  }
+  const name = [...children(tree, node)][1];
+  const meter = name === undefined ? undefined : program.valueAt(cell, name);
+  return name === undefined
+    ? ''
+    : textOf(tree, name) + (meter?.kind === 'meter' ? `: ${showValue(meter).replace(/^meter /, '')}` : '');
+}
+
+function limitsText(value: Value | undefined): string {
+  if (value?.kind !== 'quantity' || value.uncertainty === undefined) {
+    return '';
+  }
+  const { limits, standard, low, high } = value.uncertainty;
+  if (!Number.isFinite(low) || !Number.isFinite(high)) {
+    return showValue(value);
+  }
+  const { uncertainty: _, ...plain } = value;
+  const half = { ...plain, base: limits ?? 2 * standard };
+  return `± ${showValue(half, 2)}`;
+}
+
+/** The temperature that a call took for the part that was read; absent when no call uses the reading. */
+function temperatureOf({ program, result }: Place): string {
+  const calls = [result, ...usersOf(program, result.name)].flatMap((one) => one.calls());
+  for (const call of calls.filter(({ arguments: given }) => given.has('resistance'))) {
+    const found = call.arguments.get('temperature') ?? call.arguments.get('from');
+    if (found?.value.kind === 'quantity') {
+      return showValue(found.value) + (found.given ? '' : ', assumed');
+    }
+  }
+  return '';
+}
+
+function usersOf(program: Program, name: string | undefined): StatementResult[] {
+  const info = name === undefined ? undefined : program.names().get(name);
+  return (info?.references ?? []).flatMap(({ cell, span }) =>
+    program.results(cell).filter((result) => result.span.start <= span.start && span.end <= result.span.end),
+  );
+}
+
+/** Names that are defined as a figure and nothing else. */
+export function givenValues(program: Program, cells: readonly string[], lineAt: LineAt): ReportGiven[] {
+  return cells.flatMap((cell) => {
+    const tree = program.tree(cell);
+    return tree
+      ? program.results(cell).flatMap(({ index, name, remark, value }) => {
+          const node = tree.statements[index];
+          const expression = [...children(tree, node)][1];
+          if (
+            name === undefined ||
+            value === undefined ||
+            expression === undefined ||
+            !isFigure(tree, node, expression)
+          ) {
+            return [];
+          }
+          return [
+            {
+              name,
+              value: textOf(tree, expression),
+              remark: remark ?? '',
+              line: lineAt(cell, spanOf(tree, node).start),
+            },
+          ];
+        })
+      : [];
+  });
+}
+
+const isFigure = (tree: SyntaxTree, statement: number, expression: number): boolean =>
+  (tree.kinds[statement] === Node.Definition || tree.kinds[statement] === Node.Input) &&
+  figures.has(tree.kinds[expression]);
+
+const figures: ReadonlySet<Node> = new Set([
+  Node.Number,
+  Node.Quantity,
+  Node.Designation,
+  Node.Text,
+  Node.Yes,
+  Node.No,
+]);
