@@ -53,9 +53,8 @@ const remedies: Readonly<Record<Source['stated'], string>> = {
 /** What keeps the comparison from yes or no: the largest source, and whether the answer would be there without it. */
 function doubtOf(operation: Operation, difference: number, gradient: Gradient): Doubt {
   const [dominant] = [...gradient].sort(([, x], [, y]) => Math.abs(y) - Math.abs(x))[0];
-  const rest = new Map(gradient);
-  rest.delete(dominant);
-  const settles = rest.size === 0 ? difference !== 0 : decide(operation, difference, rest) !== 0.5;
+  const rest = gradient.without(dominant);
+  const settles = rest ? decide(operation, difference, rest) !== 0.5 : difference !== 0;
   return {
     dominant: `\`${dominant.name}\``,
     advice: `${remedies[dominant.stated]} ${settles ? 'can settle it' : 'helps most, but cannot settle it alone'}`,

@@ -1,11 +1,10 @@
 import { doubtfulComparison } from './doubtful-comparison';
-import { combine, type Gradient } from './gradient';
 import type { Machine } from './machine';
 import { instructionLength, Operation } from './operations';
 
 /**
- * Runs instructions as the machine does and carries gradients along: linear propagation (JCGM 100, 5.1), exact for
- * arithmetic and plain functions. Comparisons may come to neither yes nor no.
+ * Runs instructions as the machine does and notes on a tape how each result hangs on what it was computed
+ * from: linear propagation (JCGM 100, 5.1), exact for arithmetic and plain functions. Comparisons may come to neither yes nor no.
  */
 export function runWithDoubt(machine: Machine, start: number, end: number): void {
   const { code, numbers, uncertain } = machine;
@@ -62,43 +61,58 @@ export function runWithDoubt(machine: Machine, start: number, end: number): void
         machine.run(at, at + instructionLength);
         uncertain.clear(target, a);
         break;
-      default: {
-        const gradient = gradientOf(machine, operation, a, b);
-        machine.run(at, at + instructionLength);
-        uncertain.clear(target, 1);
-        uncertain.setGradient(target, Number.isFinite(numbers[target]) ? gradient : undefined);
-      }
+      default:
+        arithmetic(machine, operation, at);
     }
   }
 }
 
-/** The gradient of an operation's result, from its operands before it runs. */
-function gradientOf(machine: Machine, operation: Operation, a: number, b: number): Gradient | undefined {
-  const { numbers, uncertain } = machine;
-  const left = uncertain.gradient(a);
-  if (operation === Operation.Negate || operation === Operation.One) {
-    const slope = operation === Operation.Negate ? -1 : machine.slopesOfOne[b](numbers[a]);
-    return left && combine(left, slope, undefined, 0);
-  }
-  const right = uncertain.gradient(b);
-  if (!left && !right) {
-    return undefined;
+/** Runs an operation and notes its slopes by its operands as they are before it runs. */
+function arithmetic(machine: Machine, operation: Operation, at: number): void {
+  const { code, numbers, uncertain } = machine;
+  const target = code[at + 1];
+  const a = code[at + 2];
+  const b = code[at + 3];
+  const left = uncertain.stepOf(a);
+  const right = operation === Operation.Negate || operation === Operation.One ? -1 : uncertain.stepOf(b);
+  if (left < 0 && right < 0) {
+    machine.run(at, at + instructionLength);
+    uncertain.clear(target, 1);
+    return;
   }
   const x = numbers[a];
   const y = numbers[b];
+  let byLeft = 1;
+  let byRight = 1;
   switch (operation) {
-    case Operation.Add:
-      return combine(left, 1, right, 1);
+    case Operation.Negate:
+      byLeft = -1;
+      break;
+    case Operation.One:
+      byLeft = machine.slopesOfOne[b](x);
+      break;
     case Operation.Subtract:
-      return combine(left, 1, right, -1);
+      byRight = -1;
+      break;
     case Operation.Multiply:
-      return combine(left, y, right, x);
+      byLeft = y;
+      byRight = x;
+      break;
     case Operation.Divide:
-      return combine(left, 1 / y, right, -x / (y * y));
+      byLeft = 1 / y;
+      byRight = -x / (y * y);
+      break;
     case Operation.Power:
+      byLeft = y * x ** (y - 1);
       // The slope by an exponent that is certain is never needed, and has no value for a negative base.
-      return combine(left, y * x ** (y - 1), right, right ? x ** y * Math.log(x) : 0);
+      byRight = right < 0 ? 0 : x ** y * Math.log(x);
+      break;
     default:
-      return undefined;
+  }
+  machine.run(at, at + instructionLength);
+  if (Number.isFinite(numbers[target])) {
+    uncertain.setStep(target, left, byLeft, right, byRight);
+  } else {
+    uncertain.clear(target, 1);
   }
 }

@@ -2,7 +2,7 @@ import type { Meaning } from '../checking/meaning';
 import { isShareOf, lastDigitOf } from '../checking/readings';
 import type { Meter } from '../measurement';
 import { Node, type SyntaxTree, textOf } from '../syntax/tree';
-import { combine, halfWidthOfOne, type Source } from './gradient';
+import { combine, Gradient, halfWidthOfOne, Source } from './gradient';
 import { type Machine, NoValue, type Site } from './machine';
 
 const sources = new WeakMap<SyntaxTree, Map<number, Source>>();
@@ -16,7 +16,7 @@ function sourceAt(tree: SyntaxTree, node: number, stated: Source['stated']): Sou
   }
   let source = known.get(node);
   if (!source) {
-    source = { name: textOf(tree, node).replace(/\s+/g, ' '), stated };
+    source = new Source(textOf(tree, node).replace(/\s+/g, ' '), stated);
     known.set(node, source);
   }
   return source;
@@ -42,7 +42,7 @@ export class ReadingSite implements Site {
     const spread = this.take(machine);
     const { uncertain } = machine;
     const standard = this.source.stated === 'standard' ? spread : spread / halfWidthOfOne;
-    const own = standard > 0 ? new Map([[this.source, standard]]) : undefined;
+    const own = standard > 0 ? Gradient.of(this.source, standard) : undefined;
     const gradient = combine(uncertain.gradient(this.value), 1, own, 1);
     uncertain.clear(this.target, 1);
     uncertain.setGradient(this.target, gradient);

@@ -29,12 +29,13 @@ export class Runner {
   private readonly compiler = new Compiler(this.machine);
   /** Instructions of statements that were compiled anew or dropped since. */
   private abandoned = 0;
-  private isInOrder = false;
+  /** The statements in the order that the code lies in; absent while edits have mixed it up. */
+  private order: readonly Statement[] | undefined;
 
   /** Compiles a statement whose type is known. Its names keep their slots where the size allows. */
   compile(statement: Statement): void {
     const { machine, compiler } = this;
-    this.isInOrder = false;
+    this.order = undefined;
     const size = sizeOf(statement.type);
     const old = statement.compiled;
     const slot = old?.size === size ? old.slot : machine.allocate(size);
@@ -83,16 +84,19 @@ export class Runner {
     const { start, end, slot, size } = statement.compiled!;
     const { uncertain } = this.machine;
     if (!uncertain.isEmpty) {
-      uncertain.clear(slot, size);
+      uncertain.drop(slot, size);
     }
     this.execute(statement, start, end);
+    if (statement.isUncertain) {
+      uncertain.keep(slot, size);
+    }
     return hasValue(this.machine, statement.type, slot);
   }
 
   /** Runs instructions of a statement; with what is uncertain only where something is. */
   execute({ isUncertain }: Statement, start: number, end: number): void {
     if (isUncertain) {
-      this.machine.uncertain.turning.clear();
+      this.machine.uncertain.begin();
       runWithDoubt(this.machine, start, end);
     } else {
       this.machine.run(start, end);
@@ -106,13 +110,14 @@ export class Runner {
 
   /** Runs all code at once, laid out first in the order given if edits have mixed it up. */
   runAll(ordered: () => readonly Statement[]): void {
-    if (!this.isInOrder) {
-      this.compileAll(ordered());
-      this.isInOrder = true;
+    if (!this.order) {
+      const order = ordered();
+      this.compileAll(order);
+      this.order = order;
     }
     this.machine.run(0, this.machine.codeLength);
     if (!this.machine.uncertain.isEmpty) {
-      for (const statement of ordered()) {
+      for (const statement of this.order) {
         if (statement.isUncertain && statement.compiled) {
           this.run(statement);
         }

@@ -1,7 +1,7 @@
 import { plainNumberType } from '../../checking/types';
 import type { Operation as MathematicsOperation } from '../../mathematics/operation';
 import { propagateByDifferences } from '../differences';
-import type { Source } from '../gradient';
+import { GradientSum } from '../gradient';
 import { type Machine, noValue, type Site } from '../machine';
 import { isMissing } from '../sites';
 
@@ -33,20 +33,20 @@ export class ManySite implements Site {
       return;
     }
     // In one pass, because a long list of readings has as many sources as items.
-    const sum = new Map<Source, number>();
+    const sum = new GradientSum();
     const weights = slopes?.(values);
     const gradients = this.isList ? uncertain.items(this.slots[0]) : this.slots.map((slot) => uncertain.gradient(slot));
     for (let i = 0; weights && gradients && i < values.length; i++) {
-      for (const [source, component] of weights[i] === 0 ? [] : (gradients[i] ?? [])) {
-        sum.set(source, (sum.get(source) ?? 0) + weights[i] * component);
+      const gradient = gradients[i];
+      if (gradient) {
+        sum.add(gradient, weights[i]);
       }
     }
     const doubts = this.isList ? uncertain.itemDoubts(this.slots[0]) : this.slots.map((slot) => uncertain.doubt(slot));
     const doubt = doubts?.find((_, i) => values[i] === 0.5);
     this.run(machine);
     uncertain.clear(this.target, 1);
-    const left = [...sum].filter(([, component]) => component !== 0);
-    uncertain.setGradient(this.target, left.length > 0 ? new Map(left) : undefined);
+    uncertain.setGradient(this.target, sum.take());
     uncertain.setDoubt(this.target, isAnswer && machine.numbers[this.target] === 0.5 ? doubt : undefined);
   }
 

@@ -49,6 +49,7 @@ export class MapSite implements Site {
     const gradients: (Gradient | undefined)[] = [];
     const doubts: (Doubt | undefined)[] = [];
     const of = inputs.map(({ list }) => ({ gradients: uncertain.items(list), doubts: uncertain.itemDoubts(list) }));
+    const mark = uncertain.mark();
     this.fill(machine, (index) => {
       for (const [i, { item }] of inputs.entries()) {
         uncertain.clear(item, 1);
@@ -58,6 +59,7 @@ export class MapSite implements Site {
       runWithDoubt(machine, code.start, code.end);
       gradients.push(uncertain.gradient(code.result));
       doubts.push(uncertain.doubt(code.result));
+      uncertain.rewind(mark);
     });
     for (const { item } of inputs) {
       uncertain.clear(item, 1);
