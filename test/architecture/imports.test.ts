@@ -93,7 +93,7 @@ describe('what core does not import', () => {
 
   it('one file touches mathjs', () => {
     assert.deepEqual(
-      importers((name) => name === 'mathjs'),
+      importers((name) => name === 'mathjs').filter((file) => partOf(file) !== 'dev'),
       ['src/units/mathjs-bridge.ts'],
     );
   });

@@ -20,6 +20,10 @@ describe('the tree is tidy', () => {
     assert.deepEqual(long, []);
   });
 
+  it('nothing that was made from a source file lies beside it', () => {
+    assert.deepEqual([...filesBelow('src', '.js'), ...filesBelow('test', '.js')], []);
+  });
+
   it('no file is named by what it is not', () => {
     const vague = [...sources, ...tests].filter((file) =>
       /(^|\/)(utils?|helpers?|common|manager|misc)(\/|\.|-)/.test(file),
