@@ -45,6 +45,26 @@ export class FilePositions {
     return { start: this.offset(index, start), end: this.offset(index, end) };
   }
 
+  /** The offset in the text of the cell at `index` of a file offset; undefined outside the cell. */
+  inCell(index: number, offset: number): number | undefined {
+    const { inText, inFile, end } = this.maps[index];
+    if (offset < inFile[0] || offset > end) {
+      return undefined;
+    }
+    let line = inFile.length - 1;
+    while (line > 0 && inFile[line] > offset) {
+      line--;
+    }
+    // The fence's own margin, taken off each line, belongs to the end of the line before.
+    const length = line + 1 < inText.length ? inText[line + 1] - 1 - inText[line] : end - inFile[line];
+    return inText[line] + Math.min(offset - inFile[line], length);
+  }
+
+  /** The stretch of the file that holds the text of the cell at `index`, without fence and separators. */
+  extent(index: number): Span {
+    return { start: this.maps[index].inFile[0], end: this.maps[index].end };
+  }
+
   /** The line and column of a file offset. */
   at(offset: number): LineColumn {
     return this.lines.at(offset);

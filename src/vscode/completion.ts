@@ -1,7 +1,6 @@
 import * as vscode from 'vscode';
 import { type CompletionKind, completionsAt } from '../core';
-import { cellId, type OpenSheets } from './open-sheets';
-import { Positions } from './positions';
+import type { OpenSheets } from './open-sheets';
 
 const kinds: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
   name: vscode.CompletionItemKind.Variable,
@@ -20,18 +19,16 @@ export class SheetCompletions implements vscode.CompletionItemProvider {
   constructor(private readonly sheets: OpenSheets) {}
 
   provideCompletionItems(document: vscode.TextDocument, position: vscode.Position): vscode.CompletionItem[] {
-    const sheet = this.sheets.withDocument(document);
-    if (!sheet) {
+    const spot = this.sheets.spot(document, position);
+    if (!spot) {
       return [];
     }
-    sheet.update();
-    const positions = new Positions(document);
-    return completionsAt(sheet.session, cellId({ document }), positions.offset(position)).map((found, index) => {
+    return completionsAt(spot.session, spot.cell.id, spot.offset).map((found, index) => {
       const item = new vscode.CompletionItem(found.label, kinds[found.kind]);
       item.detail = found.detail;
       item.documentation = found.page === undefined ? undefined : new vscode.MarkdownString(found.page);
       item.insertText = found.text;
-      item.range = positions.range(found.replaces);
+      item.range = spot.cell.range(found.replaces);
       item.sortText = String(index).padStart(4, '0');
       return item;
     });

@@ -1,7 +1,7 @@
-import * as vscode from 'vscode';
-import { definitionAt, type Place, referencesAt } from '../core';
-import { cellId, type OpenSheet, type OpenSheets } from './open-sheets';
-import { Positions } from './positions';
+import type * as vscode from 'vscode';
+import { definitionAt, referencesAt } from '../core';
+import { locationOf } from './edited-sheet';
+import type { OpenSheets } from './open-sheets';
 
 /** Leads from a name to where it is defined and to where it is used, across the cells of a sheet. */
 export class SheetDefinitions implements vscode.DefinitionProvider, vscode.ReferenceProvider {
@@ -20,14 +20,7 @@ export class SheetDefinitions implements vscode.DefinitionProvider, vscode.Refer
     position: vscode.Position,
     find: typeof referencesAt,
   ): vscode.Location[] {
-    const sheet = this.sheets.withDocument(document);
-    sheet?.update();
-    const offset = new Positions(document).offset(position);
-    return sheet ? find(sheet.session, cellId({ document }), offset).flatMap((place) => location(sheet, place)) : [];
+    const spot = this.sheets.spot(document, position);
+    return spot ? find(spot.session, spot.cell.id, spot.offset).flatMap((place) => locationOf(spot.sheet, place)) : [];
   }
-}
-
-function location(sheet: OpenSheet, { cell, span }: Place): vscode.Location[] {
-  const there = sheet.notebook.getCells().find((candidate) => cellId(candidate) === cell)?.document;
-  return there ? [new vscode.Location(there.uri, new Positions(there).range(span))] : [];
 }

@@ -1,7 +1,9 @@
 import * as vscode from 'vscode';
-import type { Diagnostic, Severity } from '../text';
+import type { Diagnostic, Severity, Span } from '../text';
+import { locationOf } from './edited-sheet';
 import { cellId, type OpenSheet } from './open-sheets';
 import { Positions } from './positions';
+import type { TextSheet } from './text-sheet';
 
 const weights: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
   error: vscode.DiagnosticSeverity.Error,
@@ -10,7 +12,7 @@ const weights: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
   hint: vscode.DiagnosticSeverity.Hint,
 };
 
-/** Marks a sheet's problems in its cells. */
+/** Marks a sheet's problems in its cells, or in its file where that is shown as text. */
 export class SheetDiagnostics implements vscode.Disposable {
   private readonly collection = vscode.languages.createDiagnosticCollection('kilofoot');
 
@@ -18,20 +20,39 @@ export class SheetDiagnostics implements vscode.Disposable {
     this.collection.dispose();
   }
 
+  /** Puts the problems of the cells in place that changed since the last time, all in one message to the editor. */
   publish(sheet: OpenSheet): void {
     const changed = sheet.takeChanged();
+    if (changed.size === 0) {
+      return;
+    }
     const documents = new Map(sheet.notebook.getCells().map((cell) => [cellId(cell), cell.document]));
-    for (const cell of sheet.notebook.getCells()) {
-      const id = cellId(cell);
-      if (changed.has(id)) {
-        this.collection.set(cell.document.uri, toEditor(sheet.session.diagnostics(id), cell.document, documents));
+    const entries = [...changed].map((id): [vscode.Uri, vscode.Diagnostic[] | undefined] => {
+      const document = documents.get(id);
+      if (!document) {
+        return [vscode.Uri.parse(id), undefined]; // Its cell was deleted.
       }
-    }
-    for (const id of changed) {
-      if (!documents.has(id)) {
-        this.collection.delete(vscode.Uri.parse(id)); // Its cell was deleted.
-      }
-    }
+      const positions = new Positions(document);
+      const found = sheet.session.diagnostics(id).map((problem) =>
+        toEditor(problem, positions, (cell, span) => {
+          return cell === undefined
+            ? [new vscode.Location(document.uri, positions.range(span))]
+            : locationOf(sheet, { cell, span });
+        }),
+      );
+      return [document.uri, found];
+    });
+    this.collection.set(entries);
+  }
+
+  publishText(sheet: TextSheet): void {
+    const positions = new Positions(sheet.document);
+    const found = sheet
+      .problems()
+      .map((problem) =>
+        toEditor(problem, positions, (_, span) => [new vscode.Location(sheet.uri, positions.range(span))]),
+      );
+    this.collection.set(sheet.uri, found);
   }
 
   forget(notebook: vscode.NotebookDocument): void {
@@ -39,25 +60,22 @@ export class SheetDiagnostics implements vscode.Disposable {
       this.collection.delete(cell.document.uri);
     }
   }
+
+  forgetText(document: vscode.TextDocument): void {
+    this.collection.delete(document.uri);
+  }
 }
 
 function toEditor(
-  found: readonly Diagnostic[],
-  document: vscode.TextDocument,
-  documents: ReadonlyMap<string, vscode.TextDocument>,
-): vscode.Diagnostic[] {
-  const positions = new Positions(document);
-  return found.map((problem) => {
-    const made = new vscode.Diagnostic(positions.range(problem.span), problem.message, weights[problem.severity]);
-    made.source = 'kilofoot';
-    made.code = problem.code;
-    made.relatedInformation = problem.related?.flatMap((place) => {
-      const there = place.cell === undefined ? document : documents.get(place.cell);
-      const range = there && new Positions(there).range(place.span);
-      return range
-        ? [new vscode.DiagnosticRelatedInformation(new vscode.Location(there.uri, range), place.message)]
-        : [];
-    });
-    return made;
-  });
+  problem: Diagnostic,
+  positions: Positions,
+  locate: (cell: string | undefined, span: Span) => readonly vscode.Location[],
+): vscode.Diagnostic {
+  const made = new vscode.Diagnostic(positions.range(problem.span), problem.message, weights[problem.severity]);
+  made.source = 'kilofoot';
+  made.code = problem.code;
+  made.relatedInformation = problem.related?.flatMap(({ cell, span, message }) =>
+    locate(cell, span).map((location) => new vscode.DiagnosticRelatedInformation(location, message)),
+  );
+  return made;
 }

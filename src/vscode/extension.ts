@@ -1,17 +1,15 @@
 import * as vscode from 'vscode';
 import { Cautions } from './cautions';
-import { SheetCompletions } from './completion';
 import { SheetController } from './controller';
-import { SheetDefinitions } from './definition';
 import { SheetDiagnostics } from './diagnostics';
-import { SheetHovers } from './hover';
-import { commands, languageId, notebookType, settings } from './names';
+import { registerLanguageFeatures } from './language-features';
+import { commands, notebookType, settings } from './names';
 import { newSheet } from './new-sheet';
 import { Notices } from './notices';
 import { OpenSheets } from './open-sheets';
 import { OutOfDateMarks } from './out-of-date';
-import { QuickFixes } from './quick-fixes';
 import { SheetSerializer } from './serializer';
+import { followTexts } from './text-documents';
 import { WorkspaceTables } from './workspace-tables';
 
 /** Registers everything at once; nothing is evaluated before a sheet is opened. */
@@ -20,8 +18,7 @@ export function activate(context: vscode.ExtensionContext): void {
   const sheets = new OpenSheets(tables);
   const diagnostics = new SheetDiagnostics();
   const controller = new SheetController(context.extension.id, sheets, (sheet) => diagnostics.publish(sheet));
-  const { languages, notebooks, workspace } = vscode;
-  const definitions = new SheetDefinitions(sheets);
+  const { notebooks, workspace } = vscode;
   const cautions = new Cautions(sheets, controller.onDidShow);
   context.subscriptions.push(
     tables,
@@ -30,13 +27,7 @@ export function activate(context: vscode.ExtensionContext): void {
     workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, new OutOfDateMarks(sheets, controller)),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
-    languages.registerHoverProvider(languageId, new SheetHovers(sheets)),
-    languages.registerCompletionItemProvider(languageId, new SheetCompletions(sheets), ...SheetCompletions.triggers),
-    languages.registerDefinitionProvider(languageId, definitions),
-    languages.registerReferenceProvider(languageId, definitions),
-    languages.registerCodeActionsProvider(languageId, new QuickFixes(sheets), {
-      providedCodeActionKinds: QuickFixes.kinds,
-    }),
+    ...registerLanguageFeatures(sheets),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.refresh, () => {
@@ -46,6 +37,7 @@ export function activate(context: vscode.ExtensionContext): void {
       }
     }),
     ...followSheets(sheets, controller, diagnostics, tables),
+    ...followTexts(sheets, diagnostics, tables),
   );
 }
 

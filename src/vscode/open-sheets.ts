@@ -1,13 +1,15 @@
 import * as vscode from 'vscode';
 import { SheetSession } from '../core';
-import type { Severity } from '../text';
+import { type EditedSheet, type PlacedCell, type Spot, spotAt, WholeDocument } from './edited-sheet';
 import { languageId, notebookType, settings } from './names';
 import { coreText } from './positions';
 import type { SheetMetadata } from './serializer';
+import { configure } from './sheet-settings';
+import { TextSheet } from './text-sheet';
 import type { WorkspaceTables } from './workspace-tables';
 
-/** An open sheet and its session. A cell's id in the session is the address of its document. */
-export class OpenSheet {
+/** A sheet that is open as a notebook, and its session. A cell's id in the session is the address of its document. */
+export class OpenSheet implements EditedSheet {
   readonly session = new SheetSession();
   private readonly changed = new Set<string>();
 
@@ -15,6 +17,10 @@ export class OpenSheet {
     readonly notebook: vscode.NotebookDocument,
     private readonly tables: WorkspaceTables,
   ) {}
+
+  get uri(): vscode.Uri {
+    return this.notebook.uri;
+  }
 
   /** False for a file that is shown as text only. */
   get editable(): boolean {
@@ -25,12 +31,9 @@ export class OpenSheet {
     return vscode.workspace.getConfiguration(settings.section, this.notebook.uri).get(settings.refresh, true);
   }
 
-  /** Hands the cells' present texts to the session. Costs little when nothing changed. */
   update(): void {
     const cells = this.editable ? this.notebook.getCells() : [];
-    const configuration = vscode.workspace.getConfiguration(settings.section, this.notebook.uri);
-    this.session.severities = configuration.get<Record<string, Severity | 'off'>>(settings.severities, {});
-    this.session.tableFiles = this.tables.for(this.notebook.uri);
+    configure(this.session, this.uri, this.tables);
     const changed = this.session.update(
       cells.map((cell) => ({
         id: cellId(cell),
@@ -41,6 +44,15 @@ export class OpenSheet {
     for (const id of changed) {
       this.changed.add(id);
     }
+  }
+
+  cellsIn(document: vscode.TextDocument): readonly PlacedCell[] {
+    return document.languageId === languageId ? [new WholeDocument(cellId({ document }), document)] : [];
+  }
+
+  placed(cell: string): PlacedCell | undefined {
+    const found = this.notebook.getCells().find((candidate) => cellId(candidate) === cell);
+    return found && new WholeDocument(cell, found.document);
   }
 
   /** The cells whose results or problems changed since this was last asked. */
@@ -56,9 +68,19 @@ export const cellId = (cell: { readonly document: vscode.TextDocument }): string
 export const isCalculation = (cell: vscode.NotebookCell): boolean =>
   cell.kind === vscode.NotebookCellKind.Code && cell.document.languageId === languageId;
 
-/** All sheets that are open now, by the address of the file and by that of any of their cells. */
+/** The file endings of a sheet; a cell of a notebook has its notebook's. */
+const sheetFile = /\.kft(\.md)?$/;
+
+/** A sheet's file that is open in a text editor. */
+export const isTextSheet = (document: vscode.TextDocument): boolean =>
+  document.languageId === 'markdown' &&
+  document.uri.scheme !== 'vscode-notebook-cell' &&
+  sheetFile.test(document.uri.path);
+
+/** All sheets that are open now, as notebooks and as text. */
 export class OpenSheets {
   private readonly sheets = new Map<vscode.NotebookDocument, OpenSheet>();
+  private readonly texts = new Map<vscode.TextDocument, TextSheet>();
 
   constructor(private readonly tables: WorkspaceTables) {}
 
@@ -75,21 +97,55 @@ export class OpenSheets {
     return sheet;
   }
 
-  /** The sheet that a cell's document belongs to, with everything typed so far taken into account. */
-  withDocument(document: vscode.TextDocument): OpenSheet | undefined {
+  /** The sheet of a file that is open as text, opened here on first sight; undefined for any other document. */
+  ofText(document: vscode.TextDocument): TextSheet | undefined {
+    if (!isTextSheet(document)) {
+      return undefined;
+    }
+    let sheet = this.texts.get(document);
+    if (!sheet) {
+      sheet = new TextSheet(document, this.tables);
+      this.texts.set(document, sheet);
+    }
+    return sheet;
+  }
+
+  /** The sheet that a document belongs to, a notebook's cell or a file shown as text. */
+  withDocument(document: vscode.TextDocument): EditedSheet | undefined {
     for (const sheet of this.sheets.values()) {
-      if (sheet.notebook.getCells().some((cell) => cell.document === document)) {
+      const { notebook } = sheet;
+      if (notebook.uri.path === document.uri.path && notebook.getCells().some((cell) => cell.document === document)) {
         return sheet;
       }
     }
-    return undefined;
+    return this.ofText(document);
+  }
+
+  /** The calculation cell at a position, with everything typed so far taken into account. */
+  spot(document: vscode.TextDocument, position: vscode.Position): Spot | undefined {
+    return spotAt(this.withDocument(document), document, position);
+  }
+
+  /** The sheet of a document and the calculation cells in it, with everything typed so far taken into account. */
+  cells(document: vscode.TextDocument): readonly { readonly sheet: EditedSheet; readonly cell: PlacedCell }[] {
+    const sheet = this.withDocument(document);
+    sheet?.update();
+    return sheet ? sheet.cellsIn(document).map((cell) => ({ sheet, cell })) : [];
   }
 
   forget(notebook: vscode.NotebookDocument): void {
     this.sheets.delete(notebook);
   }
 
+  forgetText(document: vscode.TextDocument): void {
+    this.texts.delete(document);
+  }
+
   all(): Iterable<OpenSheet> {
     return this.sheets.values();
+  }
+
+  allTexts(): Iterable<TextSheet> {
+    return this.texts.values();
   }
 }

@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import type { Diagnostic, Fix } from '../text';
-import { cellId, type OpenSheets } from './open-sheets';
-import { Positions } from './positions';
+import type { PlacedCell } from './edited-sheet';
+import type { OpenSheets } from './open-sheets';
 
 /** Offers the fixes that problems bring with them. A fix that needs a person's eye is never taken by "fix all". */
 export class QuickFixes implements vscode.CodeActionProvider {
@@ -10,24 +10,24 @@ export class QuickFixes implements vscode.CodeActionProvider {
   constructor(private readonly sheets: OpenSheets) {}
 
   provideCodeActions(document: vscode.TextDocument, range: vscode.Range): vscode.CodeAction[] {
-    const sheet = this.sheets.withDocument(document);
-    sheet?.update();
-    const positions = new Positions(document);
-    const wanted = positions.span(range);
-    const near = (sheet?.session.diagnostics(cellId({ document })) ?? []).filter(
-      ({ span }) => span.start <= wanted.end && wanted.start <= span.end,
-    );
-    return near.flatMap((problem) => (problem.fixes ?? []).map((fix) => action(fix, problem, document, positions)));
+    return this.sheets.cells(document).flatMap(({ sheet, cell }) => {
+      const wanted = cell.within(range);
+      const near = sheet.session
+        .diagnostics(cell.id)
+        .filter(({ span }) => wanted && span.start <= wanted.end && wanted.start <= span.end);
+      return near.flatMap((problem) => (problem.fixes ?? []).map((fix) => action(fix, problem, cell)));
+    });
   }
 }
 
-function action(fix: Fix, problem: Diagnostic, document: vscode.TextDocument, positions: Positions): vscode.CodeAction {
+function action(fix: Fix, problem: Diagnostic, cell: PlacedCell): vscode.CodeAction {
   const made = new vscode.CodeAction(fix.title, vscode.CodeActionKind.QuickFix);
+  const { uri } = cell.document;
   made.edit = new vscode.WorkspaceEdit();
-  made.edit.set(document.uri, positions.textEdits(fix.edits));
+  made.edit.set(uri, cell.textEdits(fix.edits));
   made.isPreferred = fix.safe && problem.fixes?.length === 1;
   made.diagnostics = vscode.languages
-    .getDiagnostics(document.uri)
-    .filter((shown) => shown.code === problem.code && shown.range.isEqual(positions.range(problem.span)));
+    .getDiagnostics(uri)
+    .filter((shown) => shown.code === problem.code && shown.range.isEqual(cell.range(problem.span)));
   return made;
 }

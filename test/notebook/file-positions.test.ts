@@ -21,6 +21,16 @@ describe('places in the file', () => {
     assert.deepEqual(positions.at(positions.offset(1, 0)), { line: 6, column: 1 });
   });
 
+  it('lead back into the cell, from a fence\u2019s margin to the end of the line before, from elsewhere nowhere', () => {
+    const text = '# T\n\n  ```kft\n  ab\n  cd\n  ```\n';
+    const positions = new FilePositions(readSheet(utf8(text)));
+    assert.deepEqual(positions.extent(1), { start: text.indexOf('ab'), end: text.indexOf('cd') + 2 });
+    assert.equal(positions.inCell(1, text.indexOf('cd')), 3);
+    assert.equal(positions.inCell(1, text.indexOf('cd') - 1), 2);
+    assert.equal(positions.inCell(1, text.indexOf('# T')), undefined);
+    assert.equal(positions.inCell(1, text.length - 1), undefined);
+  });
+
   it('find each character of each cell again', () => {
     fc.assert(
       fc.property(markdownish, (text) => {
@@ -30,6 +40,7 @@ describe('places in the file', () => {
           for (let i = 0; i < cell.text.length; i++) {
             const there = positions.text[positions.offset(index, i)];
             assert.equal(there === '\r' ? '\n' : there, cell.text[i]);
+            assert.equal(positions.inCell(index, positions.offset(index, i)), i);
           }
         });
       }),
