@@ -1,4 +1,16 @@
 export { completionsAt } from './completion';
 export type { Completion, CompletionKind, EditedSheet, Hover, Place } from './contract';
 export { definitionAt, referencesAt } from './definition';
+export { documentSymbols, type SheetSymbol, type SymbolKind } from './document-symbols';
+export { fixAllEdits } from './fix-all';
+export { type Fold, foldsOf } from './folding';
+export { formattingEdits } from './formatting';
+export { type Highlight, highlightsAt } from './highlights';
 export { hoverAt } from './hover';
+export { type InlayHint, inlayHints } from './inlay-hints';
+export { type FileLink, linksOf } from './links';
+export { type CellEdits, type RenamedSheet, type Renaming, renamableAt, renameAt } from './rename';
+export { besideFile } from './rename/used-files';
+export { selectionRangesAt } from './selection-ranges';
+export { type SemanticToken, semanticTokens, tokenModifiers, tokenTypes } from './semantic-tokens';
+export { type Signature, signatureAt } from './signature-help';

@@ -18,16 +18,19 @@ export function activate(context: vscode.ExtensionContext): void {
   const sheets = new OpenSheets(tables);
   const diagnostics = new SheetDiagnostics();
   const controller = new SheetController(context.extension.id, sheets, (sheet) => diagnostics.publish(sheet));
+  const evaluated = new vscode.EventEmitter<void>();
   const { notebooks, workspace } = vscode;
   const cautions = new Cautions(sheets, controller.onDidShow);
   context.subscriptions.push(
     tables,
+    evaluated,
+    controller.onDidShow(() => evaluated.fire()),
     diagnostics,
     controller,
     workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, new OutOfDateMarks(sheets, controller)),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
-    ...registerLanguageFeatures(sheets),
+    ...registerLanguageFeatures(sheets, evaluated.event),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.refresh, () => {
@@ -37,7 +40,15 @@ export function activate(context: vscode.ExtensionContext): void {
       }
     }),
     ...followSheets(sheets, controller, diagnostics, tables),
-    ...followTexts(sheets, diagnostics, tables),
+    ...followTexts(
+      sheets,
+      tables,
+      (sheet) => {
+        diagnostics.publishText(sheet);
+        evaluated.fire();
+      },
+      (document) => diagnostics.forgetText(document),
+    ),
   );
 }
 

@@ -6,4 +6,9 @@ export const commands = {
   refresh: 'kilofoot.refresh',
   showCautions: 'kilofoot.showCautions',
 } as const;
-export const settings = { section: 'kilofoot', refresh: 'refreshAutomatically', severities: 'severities' } as const;
+export const settings = {
+  section: 'kilofoot',
+  refresh: 'refreshAutomatically',
+  lineEnds: 'resultsAtLineEnds',
+  severities: 'severities',
+} as const;

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { SheetSession } from '../core';
+import { type SessionCell, SheetSession } from '../core';
 import { type EditedSheet, type PlacedCell, type Spot, spotAt, WholeDocument } from './edited-sheet';
 import { languageId, notebookType, settings } from './names';
 import { coreText } from './positions';
@@ -32,18 +32,20 @@ export class OpenSheet implements EditedSheet {
   }
 
   update(): void {
-    const cells = this.editable ? this.notebook.getCells() : [];
     configure(this.session, this.uri, this.tables);
-    const changed = this.session.update(
-      cells.map((cell) => ({
-        id: cellId(cell),
-        kind: isCalculation(cell) ? 'calculation' : 'prose',
-        text: coreText(cell.document),
-      })),
-    );
+    const changed = this.session.update(this.cells());
     for (const id of changed) {
       this.changed.add(id);
     }
+  }
+
+  /** The cells as the session sees them; none of a file that is shown as text only. */
+  cells(): SessionCell[] {
+    return (this.editable ? this.notebook.getCells() : []).map((cell) => ({
+      id: cellId(cell),
+      kind: isCalculation(cell) ? 'calculation' : 'prose',
+      text: coreText(cell.document),
+    }));
   }
 
   cellsIn(document: vscode.TextDocument): readonly PlacedCell[] {

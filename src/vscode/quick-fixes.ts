@@ -1,15 +1,25 @@
 import * as vscode from 'vscode';
+import { fixAllEdits } from '../core';
 import type { Diagnostic, Fix } from '../text';
 import type { PlacedCell } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
 
+const fixAll = vscode.CodeActionKind.SourceFixAll.append('kilofoot');
+
 /** Offers the fixes that problems bring with them. A fix that needs a person's eye is never taken by "fix all". */
 export class QuickFixes implements vscode.CodeActionProvider {
-  static readonly kinds = [vscode.CodeActionKind.QuickFix];
+  static readonly kinds = [vscode.CodeActionKind.QuickFix, fixAll];
 
   constructor(private readonly sheets: OpenSheets) {}
 
-  provideCodeActions(document: vscode.TextDocument, range: vscode.Range): vscode.CodeAction[] {
+  provideCodeActions(
+    document: vscode.TextDocument,
+    range: vscode.Range,
+    { only }: vscode.CodeActionContext,
+  ): vscode.CodeAction[] {
+    if (only && (only.contains(fixAll) || fixAll.contains(only))) {
+      return this.fixAll(document);
+    }
     return this.sheets.cells(document).flatMap(({ sheet, cell }) => {
       const wanted = cell.within(range);
       const near = sheet.session
@@ -17,6 +27,20 @@ export class QuickFixes implements vscode.CodeActionProvider {
         .filter(({ span }) => wanted && span.start <= wanted.end && wanted.start <= span.end);
       return near.flatMap((problem) => (problem.fixes ?? []).map((fix) => action(fix, problem, cell)));
     });
+  }
+
+  private fixAll(document: vscode.TextDocument): vscode.CodeAction[] {
+    const edits = this.sheets.cells(document).flatMap(({ sheet, cell }) => {
+      const tree = sheet.session.program.tree(cell.id);
+      return tree ? cell.textEdits(fixAllEdits(tree, sheet.session.diagnostics(cell.id))) : [];
+    });
+    if (edits.length === 0) {
+      return [];
+    }
+    const made = new vscode.CodeAction('Fix all that is safe to fix', fixAll);
+    made.edit = new vscode.WorkspaceEdit();
+    made.edit.set(document.uri, edits);
+    return [made];
   }
 }
 

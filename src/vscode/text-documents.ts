@@ -1,17 +1,18 @@
 import * as vscode from 'vscode';
-import type { SheetDiagnostics } from './diagnostics';
 import { settings } from './names';
 import { isTextSheet, type OpenSheets } from './open-sheets';
+import type { TextSheet } from './text-sheet';
 import type { WorkspaceTables } from './workspace-tables';
 
 /** A sheet as text is read again when nothing was typed for so long. */
 const pause = 100;
 
-/** Keeps problems in step with what is typed in sheets that are shown as text. */
+/** Evaluates sheets that are shown as text as they are opened and typed in, and tells of each. */
 export function followTexts(
   sheets: OpenSheets,
-  diagnostics: SheetDiagnostics,
   tables: WorkspaceTables,
+  evaluated: (sheet: TextSheet) => void,
+  closed: (document: vscode.TextDocument) => void,
 ): vscode.Disposable[] {
   const { workspace } = vscode;
   const due = new Map<vscode.TextDocument, ReturnType<typeof setTimeout>>();
@@ -20,7 +21,7 @@ export function followTexts(
     const sheet = sheets.ofText(document);
     if (sheet) {
       sheet.update();
-      diagnostics.publishText(sheet);
+      evaluated(sheet);
     }
   };
   const soon = (document: vscode.TextDocument, wait = pause) => {
@@ -48,7 +49,7 @@ export function followTexts(
       clearTimeout(due.get(document));
       sheets.forgetText(document);
       if (isTextSheet(document)) {
-        diagnostics.forgetText(document);
+        closed(document);
       }
     }),
     workspace.onDidChangeConfiguration((change) => {

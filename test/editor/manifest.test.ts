@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { tokenModifiers, tokenTypes } from '../../src/core';
 import { commands, languageId, notebookType, settings } from '../../src/vscode/names';
 
 const root = join(__dirname, '..', '..');
@@ -17,7 +18,7 @@ describe('the manifest', () => {
     );
     assert.deepEqual(
       Object.keys(contributes.configuration.properties).sort(),
-      [settings.refresh, settings.severities].map((name) => `${settings.section}.${name}`).sort(),
+      [settings.refresh, settings.lineEnds, settings.severities].map((name) => `${settings.section}.${name}`).sort(),
     );
   });
 
@@ -39,10 +40,24 @@ describe('the manifest', () => {
       manifest.icon,
       contributes.languages[0].configuration,
       ...contributes.grammars.map(({ path }: { path: string }) => path),
+      ...contributes.snippets.map(({ path }: { path: string }) => path),
     ];
     assert.deepEqual(
       paths.filter((path) => !existsSync(join(root, path))),
       [],
+    );
+  });
+
+  it('declares the tokens that are not among the editor\u2019s own', () => {
+    const own = ['variable', 'function', 'property', 'declaration'];
+    const declared = (list: readonly { id: string }[]) => list.map(({ id }) => id);
+    assert.deepEqual(
+      declared(contributes.semanticTokenTypes),
+      tokenTypes.filter((type) => !own.includes(type)),
+    );
+    assert.deepEqual(
+      declared(contributes.semanticTokenModifiers),
+      tokenModifiers.filter((modifier) => !own.includes(modifier)),
     );
   });
 

@@ -5,6 +5,7 @@ import { unitWords } from '../../units';
 import type { Completion, CompletionKind, EditedSheet } from '../contract';
 import { accepted, functionPageOf } from '../hover/function';
 import { fieldMeaning } from '../hover/name';
+import { functionNamed, functionsOf } from '../known-functions';
 import { contextAt, type Wanted } from './context';
 
 /** What may stand at an offset of a cell, the likeliest first. */
@@ -38,14 +39,14 @@ function* offers(program: Program, wanted: Wanted): Generator<Offer> {
       yield* fields(program, wanted.of);
       return;
     case 'parameter':
-      yield* parameters(program.library.functions.get(wanted.function), wanted.said);
+      yield* parameters(functionNamed(program, wanted.function), wanted.said);
       if (!wanted.form) {
         yield* names(program);
         yield* functions(program);
       }
       return;
     case 'argument': {
-      const definition = program.library.functions.get(wanted.function);
+      const definition = functionNamed(program, wanted.function);
       yield* choices(own(definition?.parameters, wanted.parameter));
       yield* names(program);
       yield* functions(program);
@@ -71,7 +72,7 @@ function* names(program: Program): Generator<Offer> {
 }
 
 function* functions(program: Program): Generator<Offer> {
-  for (const { name, summary } of program.library.functions.values()) {
+  for (const { name, summary } of functionsOf(program)) {
     yield { ...offer('function', name, summary), page: functionPageOf(program, name) };
   }
 }

@@ -1,16 +1,17 @@
 import { functionPage } from '../../display';
 import type { Parameter, ParameterType, Program } from '../../language';
+import { functionNamed } from '../known-functions';
 import { escaped } from '../markdown';
 
 /** A function's reference page. */
 export function functionPageOf(program: Program, name: string): string | undefined {
-  const definition = program.library.functions.get(name);
+  const definition = functionNamed(program, name);
   return definition && functionPage(definition);
 }
 
 /** What a function wants for one of its parameters. */
 export function parameterPage(program: Program, name: string, parameter: string): string | undefined {
-  const found = program.library.functions.get(name)?.parameters;
+  const found = functionNamed(program, name)?.parameters;
   const wanted = found && Object.hasOwn(found, parameter) ? found[parameter] : undefined;
   return wanted && `**${escaped(parameter)}** of \`${name}\`: ${escaped(wanted.meaning)}\n\n${accepted(wanted)}`;
 }

@@ -2,6 +2,7 @@ import { blocksOf, showValue, toText } from '../../display';
 import { type NameInfo, Node, type Program, type StatementResult, type Step, textOf, type Value } from '../../language';
 import type { TableReference } from '../../text';
 import { citations } from '../citations';
+import { functionNamed } from '../known-functions';
 import { escaped, verbatim } from '../markdown';
 
 /** More lines of a derivation than this are left to the cell's own output. */
@@ -47,7 +48,7 @@ export function memberPage(program: Program, cell: string, node: number): string
 
 /** What the function behind a name says of one of its result's fields. */
 export function fieldMeaning(program: Program, name: string, field: string): string | undefined {
-  const result = program.library.functions.get(functionBehind(program, name) ?? '')?.result;
+  const result = functionNamed(program, functionBehind(program, name) ?? '')?.result;
   const fields = result && 'record' in result ? result.record : {};
   return Object.hasOwn(fields, field) ? fields[field].meaning : undefined;
 }

@@ -1,6 +1,7 @@
 import './opening';
 import './editing';
 import './language';
+import './features';
 import './broken';
 import './tables';
 import './large';

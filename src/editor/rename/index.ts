@@ -1,0 +1,152 @@
+import { createProgram } from '../../language';
+import { applyEdits, type Edit, type Span } from '../../text';
+import type { EditedSheet, Place } from '../contract';
+import { type NamedPlaces, namedPlacesAt } from '../named-places';
+import { liveNames } from './live-names';
+import { nameProblem } from './new-name';
+import { usedNames } from './used-files';
+
+/** A sheet that a rename may reach, open or not. */
+export interface RenamedSheet extends EditedSheet {
+  /** Its path from the root that all sheets share. */
+  readonly file: string;
+  readonly cells: readonly { readonly id: string; readonly kind: 'prose' | 'calculation'; readonly text: string }[];
+}
+
+/** The edits in one cell of one sheet. */
+export interface CellEdits {
+  readonly file: string;
+  readonly cell: string;
+  readonly edits: readonly Edit[];
+}
+
+export type Renaming = { readonly edits: readonly CellEdits[] } | { readonly problem: string };
+
+/** The name at an offset that can be renamed, or why there is none. */
+export function renamableAt(
+  sheet: EditedSheet,
+  cell: string,
+  offset: number,
+): { readonly name: string; readonly span: Span } | { readonly problem: string } {
+  const found = namedPlacesAt(sheet, cell, offset);
+  if (!found) {
+    return {
+      problem:
+        'Only names that the sheet defines can be renamed: fields, functions and units have theirs from the trade.',
+    };
+  }
+  return isAmbiguous(sheet, found)
+    ? { problem: `\`${found.name}\` is defined more than once. Settle which one counts, then rename it.` }
+    : { name: found.name, span: found.at };
+}
+
+/**
+ * Renames what stands at an offset of a sheet wherever it stands: in every cell, in live values of the prose, in the
+ * sheet it was taken from and in those that take it. Refuses a name that is none or that would come to mean something
+ * else.
+ */
+export function renameAt(
+  sheets: readonly RenamedSheet[],
+  at: { readonly file: string; readonly cell: string; readonly offset: number },
+  newName: string,
+): Renaming {
+  const sheet = sheets.find(({ file }) => file === at.file);
+  const found = sheet && namedPlacesAt(sheet, at.cell, at.offset);
+  const refused = sheet && renamableAt(sheet, at.cell, at.offset);
+  if (!sheet || !found || !refused || 'problem' in refused) {
+    return refused && 'problem' in refused ? refused : { problem: 'There is no name here.' };
+  }
+  const problem = nameProblem(newName, sheet.program);
+  if (problem !== undefined || newName === found.name) {
+    return problem === undefined ? { edits: [] } : { problem };
+  }
+  const reached = found.info ? sheetsWith(sheets, sheet, found.name) : [sheet];
+  const edits: CellEdits[] = [];
+  for (const one of reached) {
+    const places = one === sheet ? [found.definition, ...found.references] : placesOf(one, found.name);
+    const made = editsIn(one, places, found.info ? found.name : undefined, newName);
+    const clash = clashIn(one, made, found, newName);
+    if (clash !== undefined) {
+      return { problem: one === sheet ? clash : `${one.file}: ${clash}` };
+    }
+    edits.push(...made);
+  }
+  return { edits };
+}
+
+const isAmbiguous = ({ program }: EditedSheet, { definition, info }: NamedPlaces): boolean =>
+  info !== undefined &&
+  program
+    .diagnostics(definition.cell)
+    .some(({ code, span }) => code === 'duplicate-name' && span.start === definition.span.start);
+
+/** The sheet that a name comes from and all that take it from there, directly or by way of others. */
+function sheetsWith(sheets: readonly RenamedSheet[], from: RenamedSheet, name: string): RenamedSheet[] {
+  const takes = new Map(
+    sheets.map((sheet) => {
+      const cells = sheet.cells.filter(({ kind }) => kind === 'calculation').map(({ id }) => id);
+      const taken = usedNames(sheet, sheet.file, cells).filter((used) => used.name === name);
+      return [sheet, new Set(taken.map(({ file }) => file))];
+    }),
+  );
+  const reached = new Set([from]);
+  for (const sheet of reached) {
+    const neighbours = sheets.filter((other) => takes.get(sheet)!.has(other.file) || takes.get(other)!.has(sheet.file));
+    for (const other of neighbours.filter((one) => one.program.names().has(name))) {
+      reached.add(other);
+    }
+  }
+  return [...reached];
+}
+
+function placesOf({ program }: RenamedSheet, name: string): Place[] {
+  const info = program.names().get(name);
+  return info ? [{ cell: info.cell, span: info.definition }, ...info.references] : [];
+}
+
+function editsIn(
+  sheet: RenamedSheet,
+  places: readonly Place[],
+  live: string | undefined,
+  newText: string,
+): CellEdits[] {
+  return sheet.cells.flatMap(({ id, kind, text }) => {
+    const spans =
+      kind === 'calculation'
+        ? places.filter((place) => place.cell === id).map(({ span }) => span)
+        : live === undefined
+          ? []
+          : liveNames(text, live, sheet.program.library);
+    return spans.length === 0 ? [] : [{ file: sheet.file, cell: id, edits: spans.map((span) => ({ span, newText })) }];
+  });
+}
+
+/**
+ * Reads the sheet again as it would be. When the new name then stands for anything but the same places, it is taken
+ * already, or a parameter, a word of a conductor or the word of a choice would hide it.
+ */
+function clashIn(
+  sheet: RenamedSheet,
+  edits: readonly CellEdits[],
+  found: NamedPlaces,
+  newName: string,
+): string | undefined {
+  if (sheet.program.names().has(newName)) {
+    return `\`${newName}\` is defined already. Choose another name.`;
+  }
+  const program = createProgram(sheet.program.library);
+  const text = new Map(edits.map(({ cell, edits: own }) => [cell, own]));
+  program.update(
+    sheet.cells
+      .filter(({ kind }) => kind === 'calculation')
+      .map((cell) => ({ id: cell.id, text: applyEdits(cell.text, text.get(cell.id) ?? []) })),
+  );
+  const edited = edits.filter(({ cell }) => sheet.program.tree(cell) !== undefined);
+  const expected = edited.reduce((sum, { edits: own }) => sum + own.length, 0);
+  const first = edited[0]?.edits.map(({ span }) => span.start).sort((a, b) => a - b)[0];
+  const after = first === undefined ? undefined : namedPlacesAt({ program }, edited[0].cell, first);
+  const count = after?.name === newName ? after.references.length + 1 : 0;
+  return count === expected
+    ? undefined
+    : `\`${newName}\` would mean something else in a place where \`${found.name}\` stands now. Choose another name.`;
+}

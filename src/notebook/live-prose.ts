@@ -1,0 +1,28 @@
+import type { Nodes } from 'mdast';
+import { fromMarkdown } from 'mdast-util-from-markdown';
+import type { Span } from '../text';
+
+/**
+ * Where a prose cell shows live values: the expression of each code span that starts with `=`, as a stretch of the
+ * cell's text.
+ */
+export function liveSpans(text: string): Span[] {
+  if (!text.includes('`=') && !/`\s*=/.test(text)) {
+    return [];
+  }
+  const found: Span[] = [];
+  const visit = (node: Nodes): void => {
+    if (node.type === 'inlineCode') {
+      const start = node.position!.start.offset!;
+      const source = text.slice(start, node.position!.end.offset!);
+      const lead = /^(`+)\s*=/.exec(source);
+      if (lead) {
+        found.push({ start: start + lead[0].length, end: start + source.length - lead[1].length });
+      }
+    } else if ('children' in node) {
+      node.children.forEach(visit);
+    }
+  };
+  visit(fromMarkdown(text));
+  return found;
+}

@@ -1,0 +1,112 @@
+import * as vscode from 'vscode';
+import { FilePositions, type RenamedSheet, readSheet, SheetSession } from '../core';
+import type { Edit } from '../text';
+import type { OpenSheet, OpenSheets } from './open-sheets';
+import { Positions } from './positions';
+
+/** A sheet of the workspace, open or not, with the way to write into it. */
+export interface ReachableSheet extends RenamedSheet {
+  /** The edits of one cell as the editor takes them, with the document they are for. */
+  textEdits(cell: string, edits: readonly Edit[]): [vscode.Uri, vscode.TextEdit[]];
+}
+
+/** A workspace with more entries than this is not searched to its end. */
+const mostEntries = 20_000;
+
+/** Every sheet of the workspace that holds a word, and the sheet at `from` wherever it lies. */
+export async function sheetsWithWord(sheets: OpenSheets, from: vscode.Uri, word: string): Promise<ReachableSheet[]> {
+  const found = new Map<string, ReachableSheet>();
+  for (const sheet of sheets.all()) {
+    sheet.update();
+    found.set(sheet.uri.toString(), asNotebook(sheet));
+  }
+  const folder = vscode.workspace.getWorkspaceFolder(from)?.uri ?? vscode.Uri.joinPath(from, '..');
+  const files = from.scheme === 'untitled' ? [] : await sheetFilesBelow(folder);
+  for (const uri of files.filter((file) => !found.has(file.toString()))) {
+    const text = await textOf(uri);
+    if (text?.includes(word)) {
+      const sheet = asFile(uri, text);
+      if (sheet) {
+        found.set(uri.toString(), sheet);
+      }
+    }
+  }
+  return [...found.values()].filter(
+    (sheet) => sheet.file === from.path || sheet.cells.some(({ text }) => text.includes(word)),
+  );
+}
+
+function asNotebook(sheet: OpenSheet): ReachableSheet {
+  return {
+    file: sheet.uri.path,
+    program: sheet.session.program,
+    cells: sheet.cells(),
+    textEdits: (cell, edits) => {
+      const placed = sheet.placed(cell)!;
+      return [placed.document.uri, placed.textEdits(edits)];
+    },
+  };
+}
+
+/** A sheet by its text; undefined when nothing may be changed in it. */
+function asFile(uri: vscode.Uri, text: string): ReachableSheet | undefined {
+  const file = readSheet(new TextEncoder().encode(text));
+  if (!file.editable) {
+    return undefined;
+  }
+  const inFile = new FilePositions(file);
+  const positions = new Positions(text);
+  const session = new SheetSession();
+  const cells = file.cells.map(({ kind, text: own }, index) => ({ id: String(index), kind, text: own }));
+  session.update(cells);
+  return {
+    file: uri.path,
+    program: session.program,
+    cells,
+    textEdits: (cell, edits) => [
+      uri,
+      positions.textEdits(edits.map((edit) => ({ ...edit, span: inFile.span(Number(cell), edit.span) }))),
+    ],
+  };
+}
+
+/** What a file holds now: what is typed where it is open as text, else what was saved. */
+async function textOf(uri: vscode.Uri): Promise<string | undefined> {
+  const open = vscode.workspace.textDocuments.find((document) => document.uri.toString() === uri.toString());
+  if (open) {
+    return open.getText().replaceAll('\r\n', '\n');
+  }
+  try {
+    return new TextDecoder('utf-8', { fatal: true })
+      .decode(await vscode.workspace.fs.readFile(uri))
+      .replaceAll('\r\n', '\n');
+  } catch {
+    return undefined; // Gone, or no text: there is nothing in it to change.
+  }
+}
+
+/** Walks the folders itself: a search provider is not there in every kind of workspace. */
+async function sheetFilesBelow(root: vscode.Uri): Promise<vscode.Uri[]> {
+  const found: vscode.Uri[] = [];
+  const folders = [root];
+  let entries = 0;
+  for (const folder of folders) {
+    const listed = await vscode.workspace.fs.readDirectory(folder).then(
+      (list) => list,
+      () => [], // A folder that cannot be listed holds no sheet that could be changed.
+    );
+    for (const [name, type] of listed) {
+      const uri = vscode.Uri.joinPath(folder, name);
+      if (type === vscode.FileType.Directory && !name.startsWith('.') && name !== 'node_modules') {
+        folders.push(uri);
+      } else if (/\.kft(\.md)?$/.test(name) && type !== vscode.FileType.Directory) {
+        found.push(uri);
+      }
+    }
+    entries += listed.length;
+    if (entries > mostEntries) {
+      break;
+    }
+  }
+  return found;
+}
