@@ -1,16 +1,7 @@
-import {
-  children,
-  type NameInfo,
-  Node,
-  nodesBelow,
-  type Program,
-  type SyntaxTree,
-  spanOf,
-  type Type,
-  textOf,
-} from '../language';
+import { children, Node, nodesBelow, type Program, type SyntaxTree, spanOf, type Type, textOf } from '../language';
 import type { Span } from '../text';
 import type { EditedSheet } from './contract';
+import { type Origin, originOf } from './origin';
 
 /** What a stretch of text is, as themes colour it. The order is the editor's legend. */
 export const tokenTypes = ['variable', 'function', 'property', 'unit', 'conductor', 'lint'] as const;
@@ -59,17 +50,19 @@ function tokensOf(program: Program, tree: SyntaxTree, statement: number): Semant
         const role = roles.get(node);
         const name = textOf(tree, node);
         const declares = defined.has(node) ? (['declaration'] as const) : [];
-        if (role === 'value' || role === undefined) {
-          const isParameter = parameters.has(name);
-          const info = program.names().get(name);
-          const isFunction =
-            !isParameter && info !== undefined && definitionKind(program, info) === Node.FunctionDefinition;
-          add(span, isFunction ? 'function' : 'variable', [
-            ...declares,
-            ...(isParameter ? (['parameter'] as const) : originOf(program, info)),
-          ]);
-        } else {
+        if (role !== undefined) {
           add(span, role, declares);
+        } else if (parameters.has(name)) {
+          add(span, 'variable', [...declares, 'parameter']);
+        } else {
+          const info = program.names().get(name); // Without one it is the word of a choice, or nothing yet.
+          if (info) {
+            const origin = originOf(program, info);
+            add(span, origin === 'function' ? 'function' : 'variable', [
+              ...declares,
+              ...modifiersOf(origin, info.type),
+            ]);
+          }
         }
       }
     }
@@ -77,7 +70,12 @@ function tokensOf(program: Program, tree: SyntaxTree, statement: number): Semant
   return tokens;
 }
 
-type Role = 'value' | 'property' | 'function' | 'lint';
+function modifiersOf(origin: Origin, type: Type): SemanticToken['modifiers'] {
+  const own = origin === 'measured' || origin === 'input' || origin === 'used' ? [origin] : [];
+  return type.kind === 'object' && type.object.name === 'conductor' ? [...own, 'conductor'] : own;
+}
+
+type Role = 'property' | 'function' | 'lint';
 
 /** What the names right below a node are by where they stand. Parents are visited before their children. */
 function assignRoles(
@@ -136,43 +134,3 @@ function assignRoles(
       roles.set(first, 'lint');
   }
 }
-
-function definitionKind(program: Program, info: NameInfo): Node | undefined {
-  const tree = program.tree(info.cell);
-  const statement = tree?.statements[info.statement];
-  return tree && statement !== undefined ? tree.kinds[statement] : undefined;
-}
-
-/** Where the value of a name comes from, as far as its definition's form tells. */
-export function originOf(program: Program, info: NameInfo | undefined): SemanticToken['modifiers'] {
-  const tree = info && program.tree(info.cell);
-  const statement = tree?.statements[info!.statement];
-  if (!info || !tree || statement === undefined) {
-    return [];
-  }
-  const conductor = isConductor(info.type) ? (['conductor'] as const) : [];
-  switch (tree.kinds[statement]) {
-    case Node.Input:
-      return ['input', ...conductor];
-    case Node.Use:
-      return ['used', ...conductor];
-    case Node.Definition: {
-      const [, expression] = children(tree, statement);
-      return expression !== undefined && isReading(tree, expression) ? ['measured'] : conductor;
-    }
-    default:
-      return conductor;
-  }
-}
-
-const isConductor = (type: Type): boolean => type.kind === 'object' && type.object.name === 'conductor';
-
-const isReading = (tree: SyntaxTree, expression: number): boolean => {
-  const kind = tree.kinds[expression];
-  return (
-    kind === Node.Reading ||
-    kind === Node.PlusMinus ||
-    kind === Node.OverRange ||
-    (kind === Node.Call && textOf(tree, tree.firstChildren[expression]) === 'measured')
-  );
-};

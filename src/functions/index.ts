@@ -13,5 +13,6 @@ export {
   type TradeFact,
 } from './facts';
 export { figure } from './number-text';
+export { resistanceReference } from './rules/resistance-reference';
 export type { TradeSettings } from './settings';
 export { tradeFunctions } from './trade-functions';

@@ -50,6 +50,12 @@ describe('hover', () => {
     assert.match(page, /208 V/);
   });
 
+  it('on a name says where its value comes from', () => {
+    assert.match(hover('input run = 85 ft from 5 ft to 400 ft "way"\nx = r|un'), /An input/);
+    assert.match(hover('r = 13.2 Ω ± 0.1 Ω\nx = |r'), /Measured, with the limits/);
+    assert.match(hover('run = 85 ft\nx = r|un'), /Given in the sheet/);
+  });
+
   it('on a name without a value says which name is at fault', () => {
     const page = hover('a = 3 V + 2 A\nb = a * 2\nc = |b');
     assert.match(page, /has no value, because a has none/);
@@ -57,6 +63,7 @@ describe('hover', () => {
 
   it('on a function gives its page, on a parameter what it takes', () => {
     assert.match(hover('x = ampac|ity(12 AWG Cu THHN)'), /ampacity/);
+    assert.match(hover('x = sq|rt(4)'), /sqrt/);
     assert.match(hover('k = circuit\n  lo|ad: 3 A'), /\*\*load\*\* of `circuit`/);
     assert.match(hover('x = ampacity(12 AWG Cu THHN, amb|ient: 40 °C)'), /Left out: 30 °C/);
   });

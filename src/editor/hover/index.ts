@@ -2,7 +2,7 @@ import { type NameInfo, Node, nodeAt, type SyntaxTree, spanOf, textOf } from '..
 import { editionOf, lintPage, ruleById } from '../../lints';
 import { parseUnit } from '../../units';
 import type { EditedSheet, Hover } from '../contract';
-import { conductorPage } from './conductor';
+import { conductorPage, conductorWritten } from './conductor';
 import { functionPageOf, parameterPage } from './function';
 import { memberPage, namePage } from './name';
 import { unitPage } from './unit';
@@ -40,7 +40,7 @@ function pageOf(spot: Spot): Hover | undefined {
     markdown === undefined ? undefined : { span: spanOf(tree, node), markdown };
   switch (tree.kinds[node]) {
     case Node.Designation:
-      return at(conductorPage(sheet.program, sheet.program.valueAt(cell, node)));
+      return at(designationPage(spot));
     case Node.Name:
       return at(nameAt(spot));
     case Node.Member:
@@ -55,6 +55,11 @@ function pageOf(spot: Spot): Hover | undefined {
     default:
       return undefined;
   }
+}
+
+function designationPage({ sheet, tree, node }: Spot): string | undefined {
+  const conductor = conductorWritten(sheet.program, tree, node);
+  return conductor && conductorPage(sheet.program, conductor);
 }
 
 /** A name is a function, a parameter, a lint, a field or something the sheet defines, by where it stands. */

@@ -4,6 +4,8 @@ import type { TableReference } from '../../text';
 import { citations } from '../citations';
 import { functionNamed } from '../known-functions';
 import { escaped, verbatim } from '../markdown';
+import { type Origin, originOf } from '../origin';
+import { conductorOf, conductorPage } from './conductor';
 
 /** More lines of a derivation than this are left to the cell's own output. */
 const longest = 24;
@@ -24,13 +26,19 @@ export function namePage(program: Program, info: NameInfo): string {
     const { steps } = result.trace();
     const lines = toText(blocksOf(result)).split('\n');
     const shown = lines.length > longest ? [...lines.slice(0, longest), '…'] : lines;
-    parts.push(`${origin(steps)}`, verbatim(shown.join('\n'), 'text'));
+    parts.push(origin(originOf(program, info), steps), verbatim(shown.join('\n'), 'text'));
     const sources = citations(tablesIn(steps));
     if (sources.length > 0) {
       parts.push(`Tables used: ${sources.map(escaped).join('; ')}`);
     }
   }
-  return parts.join('\n\n');
+  return parts.concat(conductorBehind(program, result?.value)).join('\n\n');
+}
+
+/** What the tables tell of a value that is a conductor. */
+function conductorBehind(program: Program, value: Value | undefined): string[] {
+  const conductor = conductorOf(value);
+  return conductor ? [conductorPage(program, conductor)] : [];
 }
 
 /** A field of a record: its value and what the record's function says of it. */
@@ -43,7 +51,8 @@ export function memberPage(program: Program, cell: string, node: number): string
   const path = textOf(tree, node);
   const [base, field] = path.split('.').map((part) => part.trim());
   const meaning = fieldMeaning(program, base, field);
-  return `**${escaped(path)}** = ${escaped(showValue(value))}${meaning ? `\n\n${escaped(meaning)}` : ''}`;
+  const first = `**${escaped(path)}** = ${escaped(showValue(value))}`;
+  return [first, ...(meaning ? [escaped(meaning)] : []), ...conductorBehind(program, value)].join('\n\n');
 }
 
 /** What the function behind a name says of one of its result's fields. */
@@ -77,20 +86,22 @@ function valueText(result: StatementResult): string {
     : 'has no value; its line has an error';
 }
 
-/** In one or two words: where the value comes from. */
-function origin(steps: readonly Step[]): string {
-  const [only] = steps;
-  if (only?.kind === 'taken') {
-    return `Taken from ${escaped(only.file)}.`;
-  }
-  if (steps.length === 1 && only.kind === 'formula' && only.formula.kind === 'literal') {
-    return 'Given in the sheet.';
-  }
-  if (steps.length === 1 && only.kind === 'table') {
-    return 'Read from a table.';
-  }
-  return 'Computed:';
+/** Where a value comes from; the file too when that is another sheet. */
+function origin(kind: Origin, [only]: readonly Step[]): string {
+  return only?.kind === 'taken' ? `Taken from ${escaped(only.file)}.` : origins[kind];
 }
+
+/** Where a value comes from, in words. */
+const origins: Readonly<Record<Origin, string>> = {
+  input: 'An input: whoever uses the sheet may change it.',
+  used: 'Taken from another sheet:',
+  measured: 'Measured, with the limits of its meter:',
+  function: 'A function of the sheet.',
+  solved: 'Found by solving:',
+  schedule: 'A schedule:',
+  given: 'Given in the sheet.',
+  computed: 'Computed:',
+};
 
 function tablesIn(steps: readonly Step[]): TableReference[] {
   return steps.flatMap((step) =>

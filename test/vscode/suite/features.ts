@@ -31,7 +31,7 @@ describe('rename', () => {
     );
     const other = await vscode.workspace.openTextDocument(closed);
     includes(other.getText(), 'use way from "open.kft.md"\nx = way * 2');
-    await until('the result', () => shown(notebook.cellAt(2), 'text/plain').includes('y = 6'));
+    await until('the result', () => shown(notebook.cellAt(2), 'text/plain').includes('way'));
     await vscode.window.showNotebookDocument(notebook);
     await ask('undo');
     await until('the undo', () => first.document.getText() === 'run = 3 ft');
