@@ -10,7 +10,6 @@ export { hoverAt } from './hover';
 export { type InlayHint, inlayHints } from './inlay-hints';
 export { type FileLink, linksOf } from './links';
 export { type CellEdits, type RenamedSheet, type Renaming, renamableAt, renameAt } from './rename';
-export { besideFile } from './rename/used-files';
 export { selectionRangesAt } from './selection-ranges';
 export { type SemanticToken, semanticTokens, tokenModifiers, tokenTypes } from './semantic-tokens';
 export { type Signature, signatureAt } from './signature-help';

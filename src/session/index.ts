@@ -7,7 +7,7 @@ export {
 } from './evaluate-sheet';
 export { type Evidence, evidenceOf } from './evidence';
 export { type Explanation, explain } from './explain';
-export { type FolderFiles, folderOf } from './folder-files';
+export { type FolderFiles, folderOf, pathInTree } from './folder-files';
 export { formatSheet } from './format-sheet';
 export { reportInput } from './report-input';
 export { type InputsSet, setInputs } from './set-inputs';

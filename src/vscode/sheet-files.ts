@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { FilePositions, type RenamedSheet, readSheet, SheetSession } from '../core';
+import { FilePositions, pathInTree, type RenamedSheet, readSheet, SheetSession } from '../core';
 import type { Edit } from '../text';
 import type { OpenSheet, OpenSheets } from './open-sheets';
 import { Positions } from './positions';
@@ -38,7 +38,7 @@ export async function sheetsWithWord(sheets: OpenSheets, from: vscode.Uri, word:
 
 function asNotebook(sheet: OpenSheet): ReachableSheet {
   return {
-    file: sheet.uri.path,
+    ...pathsOf(sheet.uri),
     program: sheet.session.program,
     cells: sheet.cells(),
     textEdits: (cell, edits) => {
@@ -47,6 +47,15 @@ function asNotebook(sheet: OpenSheet): ReachableSheet {
     },
   };
 }
+
+/** A sheet's path, and how it finds others. */
+const pathsOf = (uri: vscode.Uri): Pick<ReachableSheet, 'file' | 'fileOf'> => ({
+  file: uri.path,
+  fileOf: (written) => {
+    const way = pathInTree(written, uri.path);
+    return 'problem' in way ? undefined : `/${way.path}`;
+  },
+});
 
 /** A sheet by its text; undefined when nothing may be changed in it. */
 function asFile(uri: vscode.Uri, text: string): ReachableSheet | undefined {
@@ -60,7 +69,7 @@ function asFile(uri: vscode.Uri, text: string): ReachableSheet | undefined {
   const cells = file.cells.map(({ kind, text: own }, index) => ({ id: String(index), kind, text: own }));
   session.update(cells);
   return {
-    file: uri.path,
+    ...pathsOf(uri),
     program: session.program,
     cells,
     textEdits: (cell, edits) => [

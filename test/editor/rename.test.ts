@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { readSheet, renamableAt, renameAt, SheetSession } from '../../src/core';
+import { pathInTree, readSheet, renamableAt, renameAt, SheetSession } from '../../src/core';
 import { applyEdits } from '../../src/text';
 import { cells } from './marked-cells';
 
@@ -15,7 +15,11 @@ function rename(files: Readonly<Record<string, string>>, newName: string): Recor
       Object.assign(at, { file, cell: marks.id, offset: marks.text.indexOf('¦') });
     }
     session.update(own);
-    return { file, program: session.program, cells: own };
+    const fileOf = (written: string) => {
+      const way = pathInTree(written, file);
+      return 'problem' in way ? undefined : way.path;
+    };
+    return { file, fileOf, program: session.program, cells: own };
   });
   const result = renameAt(sheets, at, newName);
   if ('problem' in result) {

@@ -4,12 +4,14 @@ import type { EditedSheet, Place } from '../contract';
 import { type NamedPlaces, namedPlacesAt } from '../named-places';
 import { liveNames } from './live-names';
 import { nameProblem } from './new-name';
-import { usedNames } from './used-files';
+import { filesTakenFrom } from './used-names';
 
 /** A sheet that a rename may reach, open or not. */
 export interface RenamedSheet extends EditedSheet {
   /** Its path from the root that all sheets share. */
   readonly file: string;
+  /** The path of the sheet that this one's `use` calls by a name; undefined for none that could be reached. */
+  readonly fileOf: (written: string) => string | undefined;
   readonly cells: readonly { readonly id: string; readonly kind: 'prose' | 'calculation'; readonly text: string }[];
 }
 
@@ -82,13 +84,7 @@ const isAmbiguous = ({ program }: EditedSheet, { definition, info }: NamedPlaces
 
 /** The sheet that a name comes from and all that take it from there, directly or by way of others. */
 function sheetsWith(sheets: readonly RenamedSheet[], from: RenamedSheet, name: string): RenamedSheet[] {
-  const takes = new Map(
-    sheets.map((sheet) => {
-      const cells = sheet.cells.filter(({ kind }) => kind === 'calculation').map(({ id }) => id);
-      const taken = usedNames(sheet, sheet.file, cells).filter((used) => used.name === name);
-      return [sheet, new Set(taken.map(({ file }) => file))];
-    }),
-  );
+  const takes = new Map(sheets.map((sheet) => [sheet, new Set(filesTakenFrom(sheet, name))]));
   const reached = new Set([from]);
   for (const sheet of reached) {
     const neighbours = sheets.filter((other) => takes.get(sheet)!.has(other.file) || takes.get(other)!.has(sheet.file));
