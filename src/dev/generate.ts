@@ -8,6 +8,7 @@ import { tradeFunctions } from '../functions';
 import { rules } from '../lints';
 import { listTables } from '../tables';
 import { lintDocument } from './lint-document';
+import { proofsDocument } from './proofs-document';
 
 const root = join(__dirname, '..', '..');
 const readme = join(root, 'README.md');
@@ -44,6 +45,7 @@ export function generatedReadme(text: string): string {
 /** Documents that are generated whole, by their place in the tree. */
 export const generatedDocuments: Readonly<Record<string, () => string>> = {
   'docs/lints.md': lintDocument,
+  'docs/proofs.md': proofsDocument,
 };
 
 if (require.main === module) {

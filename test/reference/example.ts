@@ -88,3 +88,11 @@ export const examples: readonly Example[] = readdirSync(folder)
 
 /** Every published example, or part of one, that does not run yet. */
 export const notYet: readonly NotYet[] = z.array(notYetShape).parse(parsed(join(__dirname, 'not-yet-proved.json')));
+
+/** The collections of published answers, by what their ids look like, and how many answers each has. */
+export const collections: readonly { readonly name: string; readonly id: RegExp; readonly answers: number }[] = [
+  { name: 'worked examples, physics', id: /^phys-/, answers: 44 },
+  { name: 'worked examples, code', id: /^code-/, answers: 54 },
+  { name: 'worked examples, general', id: /^[A-Z0-9]{2,5}-\d\d$/, answers: 71 },
+  { name: 'questions from the field', id: /^F\d\d$/, answers: 45 },
+];

@@ -1,26 +1,18 @@
 import assert from 'node:assert/strict';
 import { rules, type SheetEvaluation } from '../../src/core';
-import { examples, notYet } from './example';
+import { collections, examples, notYet } from './example';
 import { assertExpected, halfLastDigit, runExample, titleOf } from './run-example';
-
-/** How many examples each collection of published answers has. */
-const collections: readonly (readonly [name: string, id: RegExp, count: number])[] = [
-  ['physics', /^phys-/, 44],
-  ['code', /^code-/, 54],
-  ['general', /^[A-Z0-9]{2,5}-\d\d$|^VDK3-02$/, 71],
-  ['field questions', /^F\d\d$/, 45],
-];
 
 describe('published examples', () => {
   it('each has an id of its own', () => {
     assert.equal(new Set(examples.map(({ id }) => id)).size, examples.length);
   });
 
-  for (const [name, id, count] of collections) {
-    it(`every one of the ${count} ${name} runs, or is listed as not yet proved`, () => {
+  for (const { name, id, answers } of collections) {
+    it(`${name}: every one of ${answers} runs, or is listed as not yet proved`, () => {
       const whole = [...examples, ...notYet.filter(({ part }) => part === undefined)].filter((e) => id.test(e.id));
-      assert.equal(new Set(whole.map((e) => e.id)).size, count);
-      assert.equal(whole.length, count, 'one is listed twice');
+      assert.equal(new Set(whole.map((e) => e.id)).size, answers);
+      assert.equal(whole.length, answers, 'one is listed twice');
     });
   }
 
