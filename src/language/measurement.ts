@@ -66,16 +66,39 @@ export const measured: FunctionDefinition = defineFunction({
   parameters: {
     value: { units: [], meaning: 'the value' },
     standard: { units: [], named: true, meaning: 'its standard uncertainty' },
+    with: {
+      units: [],
+      named: true,
+      optional: true,
+      repeated: true,
+      meaning: 'another reading that it is correlated with; once for each',
+    },
+    correlation: {
+      unit: '',
+      named: true,
+      optional: true,
+      repeated: true,
+      meaning: 'the correlation coefficient for each `with:`, in the same order',
+    },
   },
   result: { unit: '', meaning: 'the value, uncertain' },
-  sources: ['JCGM 100 (GUM), 4.3.3'],
+  sources: ['JCGM 100 (GUM), 4.3.3; correlation: 5.2'],
   examples: [{ text: 'measured(13.2 Ω, standard: 0.05 Ω)', gives: '13.20 Ω ± 0.10 Ω' }],
-  infer: ([value, standard]) =>
-    value.kind !== 'quantity'
-      ? { problem: 'the value is one quantity.', argument: 0 }
-      : isLike(value, standard)
-        ? value
-        : { problem: '`standard` is of the same kind as the value.', argument: 1 },
+  infer: ([value, standard, ...correlations]) => {
+    if (value.kind !== 'quantity') {
+      return { problem: 'the value is one quantity.', argument: 0 };
+    }
+    if (!isLike(value, standard)) {
+      return { problem: '`standard` is of the same kind as the value.', argument: 1 };
+    }
+    const list = correlations.findIndex((type) => type.kind !== 'quantity');
+    if (list >= 0) {
+      return { problem: '`with:` names one quantity at a time.', argument: 2 + list };
+    }
+    return correlations.length % 2 === 0
+      ? value
+      : { problem: 'each `with:` has its `correlation:`, in the same order.', argument: 2 };
+  },
   evaluate: ({ value }) => value as unknown as number,
 });
 

@@ -67,18 +67,12 @@ describe('doubt against published figures', () => {
     near(half, 0.95 * 0.05, 1e-9);
   });
 
-  // Source: JCGM 100:2008 (GUM), example H.2, tables H.2 and H.4; the correlations with three digits: memory. They are
-  // stated through three standard sources that the readings share, the rows of a Cholesky factor.
+  // Source: JCGM 100:2008 (GUM), example H.2, tables H.2 and H.4; the correlations with three digits: memory.
   it('resistance, reactance and impedance from correlated readings', () => {
-    const [vi, vp, ip] = [-0.355, 0.858, -0.645];
-    const i2 = Math.sqrt(1 - vi ** 2);
-    const p2 = (ip - vi * vp) / i2;
-    const p3 = Math.sqrt(1 - vp ** 2 - p2 ** 2);
     const inputs = [
-      ...['a', 'b', 'c'].map((name) => `${name} = measured(0, standard: 1)`),
-      'V = 4.9990 V + 0.0032 V * a',
-      `I = 19.6610 mA + 0.0095 mA * (${vi} * a + ${i2} * b)`,
-      `phi = 1.04446 + 0.00075 * (${vp} * a + ${p2} * b + ${p3} * c)`,
+      'V = measured(4.9990 V, standard: 0.0032 V)',
+      'I = measured(19.6610 mA, standard: 0.0095 mA, with: V, correlation: -0.355)',
+      'phi = measured(1.04446, standard: 0.00075, with: V, correlation: 0.858, with: I, correlation: -0.645)',
     ].join('\n');
     for (const [expression, value, u] of [
       ['V / I * cos(phi)', 127.732, 0.071],

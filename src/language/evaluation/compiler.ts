@@ -10,6 +10,7 @@ import { textContent } from '../syntax/navigation';
 import { children, Node, Operator, textOf } from '../syntax/tree';
 import { CallSite, type Watcher } from './call-site';
 import { compileMathematics } from './compile-mathematics';
+import type { CorrelatedWith } from './correlation';
 import { fold } from './fold';
 import type { Frame } from './frame';
 import { offsetOf, sizeOf } from './layout';
@@ -311,7 +312,9 @@ export class Compiler {
     const { definition } = call;
     if (definition === measured) {
       const [[value], [standard]] = call.arguments.map(({ nodes }) => nodes);
-      return this.source(frame, node, value, standard, target);
+      const [, , others, coefficients] = slots;
+      const correlatedWith = others.length > 0 ? { others, coefficients, node } : undefined;
+      return this.source(frame, node, value, standard, target, correlatedWith);
     }
     if ('operation' in definition) {
       return compileMathematics(this, definition as MathematicsFunction, call, slots, target);
@@ -344,13 +347,20 @@ export class Compiler {
   }
 
   /** A value that is a source of doubt: what it is off by follows from its limits, its meter or its uncertainty. */
-  private source(frame: Frame, node: number, value: number, spread: number, target: number): number {
+  private source(
+    frame: Frame,
+    node: number,
+    value: number,
+    spread: number,
+    target: number,
+    correlatedWith?: CorrelatedWith,
+  ): number {
     this.takesReadings = true;
     const degrees = differenceWritten(frame.meaning, spread);
     const spreadSlot = degrees === undefined ? this.expression(frame, spread) : this.constant(degrees);
     const valueSlot = this.expression(frame, value);
     const slot = this.slotFor(1, target);
-    this.site(readingSite(frame.meaning, { node, value, spread }, valueSlot, spreadSlot, slot));
+    this.site(readingSite(frame.meaning, { node, value, spread }, valueSlot, spreadSlot, slot, correlatedWith));
     return slot;
   }
 

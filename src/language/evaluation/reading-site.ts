@@ -2,6 +2,7 @@ import type { Meaning } from '../checking/meaning';
 import { isShareOf, lastDigitOf } from '../checking/readings';
 import type { Meter } from '../measurement';
 import { Node, type SyntaxTree, textOf } from '../syntax/tree';
+import { type CorrelatedWith, correlated } from './correlation';
 import { combine, Gradient, halfWidthOfOne, Source } from './gradient';
 import { type Machine, NoValue, type Site } from './machine';
 
@@ -32,6 +33,7 @@ export class ReadingSite implements Site {
     private readonly source: Source,
     private readonly spread: Spread,
     private readonly target: number,
+    private readonly correlatedWith: CorrelatedWith | undefined,
   ) {}
 
   run(machine: Machine): void {
@@ -42,10 +44,15 @@ export class ReadingSite implements Site {
     const spread = this.take(machine);
     const { uncertain } = machine;
     const standard = this.source.stated === 'standard' ? spread : spread / halfWidthOfOne;
-    const own = standard > 0 ? Gradient.of(this.source, standard) : undefined;
-    const gradient = combine(uncertain.gradient(this.value), 1, own, 1);
+    const alone = standard > 0 ? Gradient.of(this.source, standard) : undefined;
+    const own = alone && this.correlatedWith ? correlated(machine, alone, this.correlatedWith) : alone;
+    const gradient = own instanceof NoValue ? undefined : combine(uncertain.gradient(this.value), 1, own, 1);
     uncertain.clear(this.target, 1);
     uncertain.setGradient(this.target, gradient);
+    if (own instanceof NoValue) {
+      machine.numbers[this.target] = Number.NaN;
+      machine.objects[this.target] = own;
+    }
   }
 
   /** Writes the value and returns how far it may be off. */
@@ -98,6 +105,7 @@ export function readingSite(
   valueSlot: number,
   spreadSlot: number,
   target: number,
+  correlatedWith?: CorrelatedWith,
 ): ReadingSite {
   const { tree, types } = meaning;
   const kind = tree.kinds[node] as Node;
@@ -105,9 +113,15 @@ export function readingSite(
     const type = types[value];
     const isTemperature = type.kind === 'quantity' && type.quantity.kind === 'absolute';
     const limits = meterSpread(spreadSlot, isTemperature, lastDigitOf(meaning, value), spread);
-    return new ReadingSite(valueSlot, sourceAt(tree, node, 'meter'), limits, target);
+    return new ReadingSite(valueSlot, sourceAt(tree, node, 'meter'), limits, target, undefined);
   }
   const isLimits = kind === Node.PlusMinus;
   const stated = statedSpread(spreadSlot, isLimits && isShareOf(meaning, value, spread), spread);
-  return new ReadingSite(valueSlot, sourceAt(tree, node, isLimits ? 'limits' : 'standard'), stated, target);
+  return new ReadingSite(
+    valueSlot,
+    sourceAt(tree, node, isLimits ? 'limits' : 'standard'),
+    stated,
+    target,
+    correlatedWith,
+  );
 }

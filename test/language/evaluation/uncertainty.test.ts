@@ -70,6 +70,30 @@ describe('every reading is one source', () => {
     near(doubtOf(text)?.standard, 1.2 / Math.sqrt(3), text);
   });
 
+  it('a stated correlation is the one that comes out, by the variance of sum and difference', () => {
+    const sheet = `a = measured(5 V, standard: 0.3 V)
+b = measured(7 V, standard: 0.4 V, with: a, correlation: -0.25)
+c = measured(2 V, standard: 0.1 V, with: a, correlation: 0.6, with: b, correlation: 0.1)\n`;
+    const variance = (text: string) => doubtOf(sheet + text)!.standard ** 2;
+    near(Math.sqrt(variance('b')), 0.4);
+    near(Math.sqrt(variance('c')), 0.1);
+    for (const [x, y, r, product] of [
+      ['a', 'b', -0.25, 0.12],
+      ['a', 'c', 0.6, 0.03],
+      ['b', 'c', 0.1, 0.04],
+    ] as const) {
+      const covariance = (variance(`${x} + ${y}`) - variance(`${x} - ${y}`)) / 4;
+      assert.ok(Math.abs(covariance - r * product) < 1e-14, `${x}, ${y}: ${covariance}`);
+    }
+  });
+
+  it('full correlation makes two readings one', () => {
+    assert.equal(
+      doubtOf('a = measured(5 V, standard: 0.3 V)\nb = measured(7 V, standard: 0.3 V, with: a, correlation: 1)\na - b'),
+      undefined,
+    );
+  });
+
   it('the shares of the sources add up to one, the largest first', () => {
     const sources = doubtOf(`${V}V / R`)?.sources ?? [];
     assert.deepEqual(
