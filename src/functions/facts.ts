@@ -35,6 +35,8 @@ export interface AmpacityFact extends Fact {
   readonly terminalBase: number;
   readonly terminalsFrom: 'given' | 'rule' | 'cable';
   readonly ampacity: number;
+  /** What terminals marked 75 °C would allow, where the sheet does not say their marking and 60 °C is taken. */
+  readonly ampacityAt75: number | undefined;
   readonly limitedBy: 'derating' | 'terminals';
   /** One line with numbers: `10 AWG Cu THHN: 40 A (90 °C column) × 0.91 × 1 = 36.4 A; terminals 60 °C allow 30 A`. */
   readonly chain: string;
@@ -74,6 +76,12 @@ export interface CircuitFact extends Fact {
   readonly egc: Conductor | undefined;
   readonly egcGiven: boolean;
   readonly smallestEgc: Conductor | undefined;
+  /** What the device alone asks for, before it is raised in step with larger circuit conductors. */
+  readonly tableEgc: Conductor | undefined;
+  /** With terminals marked 75 °C, where their marking is not said and 60 °C is taken: all sets, and the general rule. */
+  readonly at75: { readonly totalAmpacity: number; readonly largestOcpd: number } | undefined;
+  /** The largest device for one appliance without a marked rating: 150 % of its current, next standard rating. */
+  readonly largestApplianceOcpd: number;
   /** Nameplate minimum circuit ampacity and largest overcurrent device, where given. */
   readonly mca: number | undefined;
   readonly mocp: number | undefined;
@@ -115,6 +123,18 @@ export interface HeaterFact extends Fact {
   readonly phases: number;
   readonly currentA: number;
   readonly powerW: number;
+  readonly ratedPowerW: number | undefined;
+  /** Whether the element was disconnected and proved dead when it was read; undefined where the sheet does not say. */
+  readonly isolated: boolean | undefined;
+}
+
+/** Fault current that is available at equipment. Left by `fault_current` and `fault_current_at`. */
+export interface FaultFact extends Fact {
+  readonly about: 'fault';
+  readonly currentA: number;
+  /** Of the equipment there, where the sheet states it. */
+  readonly interruptingRatingA: number | undefined;
+  readonly edition: string;
 }
 
 /** A figure read per unit length. Left by `resistance_per_length` and `resistance`. */
@@ -144,4 +164,11 @@ export interface RacewayFact extends Fact {
   readonly smallestTradeSize: string | undefined;
 }
 
-export type TradeFact = AmpacityFact | CircuitFact | LengthFact | HeaterFact | ResistancePerLengthFact | RacewayFact;
+export type TradeFact =
+  | AmpacityFact
+  | CircuitFact
+  | LengthFact
+  | HeaterFact
+  | FaultFact
+  | ResistancePerLengthFact
+  | RacewayFact;

@@ -81,6 +81,14 @@ export const length = { unit: 'ft', symbol: 'L', atLeast: 0, meaning: 'one-way l
 
 export const current = { unit: 'A', symbol: 'I', atLeast: 0, meaning: 'current in each line conductor' } as const;
 
+export const interruptingRating = {
+  unit: 'A',
+  named: true,
+  optional: true,
+  above: 0,
+  meaning: 'interrupting rating of the equipment there, to be compared with the result',
+} as const;
+
 export const powerFactor = {
   unit: '',
   symbol: 'cos_phi',

@@ -1,6 +1,20 @@
-import { children, Node, Operator, type Program, type StatementResult, type SyntaxTree, textOf } from '../language';
+import {
+  type CallRecord,
+  children,
+  Node,
+  Operator,
+  type Program,
+  type StatementResult,
+  type SyntaxTree,
+  spanOf,
+  statementOf,
+  textOf,
+} from '../language';
+import type { Span } from '../text';
 import { type Dimension, dimensionOf, parseUnit } from '../units';
 import { calledName, ungrouped } from './argument-places';
+import type { LintedStatement } from './contract';
+import { remarkOn } from './remarks';
 
 /** An expression with the cell that it stands in. */
 export interface Place {
@@ -14,8 +28,8 @@ export interface Place {
 export const ohmDimension: Dimension = dimensionOf({ mass: 1, length: 2, time: -3, current: -2 });
 export const ohmPerLengthDimension: Dimension = dimensionOf({ mass: 1, length: 1, time: -3, current: -2 });
 
-/** What a name is defined as: its expression and what the defining statement came to. */
-export function definitionOf(place: Place): (Place & { readonly result: StatementResult | undefined }) | undefined {
+/** What a name is defined as: its expression, and the index of the defining statement in its cell. */
+export function definitionOf(place: Place): (Place & { readonly statement: number }) | undefined {
   const { program, tree, node } = place;
   const info = program.names().get(textOf(tree, node));
   const definingTree = info && program.tree(info.cell);
@@ -24,10 +38,9 @@ export function definitionOf(place: Place): (Place & { readonly result: Statemen
     return undefined;
   }
   const expression = [...children(definingTree, statement)][1];
-  const result = program.results(info.cell).find((candidate) => candidate.index === info.statement);
   return expression === undefined
     ? undefined
-    : { program, cell: info.cell, tree: definingTree, node: expression, result };
+    : { program, cell: info.cell, tree: definingTree, node: expression, statement: info.statement };
 }
 
 /** The expression that a name stands for, through any number of names; the place itself for everything else. */
@@ -116,10 +129,47 @@ export function remarksBehind(place: Place): string[] {
     if (!definition) {
       break;
     }
-    if (definition.result?.remark) {
-      remarks.push(definition.result.remark);
-    }
+    remarks.push(remarkOn(definition.tree, definition.statement));
     current = { ...definition, node: ungrouped(definition.tree, definition.node) };
   }
   return remarks;
+}
+
+/** The library call that an expression is or that a name stands for, and whether it stands in the statement itself. */
+export function callBehind(
+  statement: LintedStatement,
+  start: Place,
+): { readonly call: CallRecord; readonly here: boolean } | undefined {
+  const place = resolved(start);
+  const span = spanOf(place.tree, place.node);
+  const own = statement.calls.find((call) => call.cell === place.cell && sameSpan(call.span, span));
+  if (own) {
+    return { call: own, here: true };
+  }
+  const { kinds } = place.tree;
+  if (kinds[place.node] !== Node.Call || (place.tree === statement.tree && isWithin(span, statement.result.span))) {
+    return undefined;
+  }
+  const owner = resultAt(place.program.results(place.cell), statementOf(place.tree, place.node));
+  const call = owner?.calls().find((candidate) => sameSpan(candidate.span, span));
+  return call && { call, here: false };
+}
+
+const sameSpan = (a: Span, b: Span): boolean => a.start === b.start && a.end === b.end;
+
+const isWithin = (inner: Span, outer: Span): boolean => outer.start <= inner.start && inner.end <= outer.end;
+
+/** The result of the statement with an index; results lie in order, and a statement that defines nothing may have none. */
+function resultAt(results: readonly StatementResult[], index: number): StatementResult | undefined {
+  let low = 0;
+  let high = results.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (results[middle].index < index) {
+      low = middle + 1;
+    } else {
+      high = middle;
+    }
+  }
+  return results[low]?.index === index ? results[low] : undefined;
 }

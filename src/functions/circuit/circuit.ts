@@ -9,6 +9,7 @@ import { unwatched } from '../rules/unwatched';
 import { notPhases, notWhole } from '../rules/whole-number';
 import { tablesOf } from '../settings';
 import { amperes } from '../step-values';
+import { circuitBounds } from './bounds';
 import { circuitConductor } from './choose-conductor';
 import { currentOf } from './current';
 import { circuitDrop, operatingTemperatureC } from './drop';
@@ -195,6 +196,7 @@ export const circuit = defineFunction({
         egc,
         egcGiven: args.egc !== undefined,
         smallestEgc,
+        ...circuitBounds(silent, { conductor, ampacity, sets, ocpd: device.rating, loadCurrent }),
         mca,
         mocp,
         sufficient: chosen.sufficient,

@@ -41,6 +41,12 @@ export const heater = defineFunction({
       above: 0,
       meaning: 'nameplate power, in place of a measured resistance',
     },
+    isolated: {
+      yesNo: true,
+      named: true,
+      optional: true,
+      meaning: 'yes when the element was disconnected and proved dead while its resistance was read',
+    },
   },
   result: {
     record: {
@@ -111,6 +117,8 @@ export const heater = defineFunction({
         phases,
         currentA: current,
         powerW: power,
+        ratedPowerW: typeof ratedPower === 'number' ? ratedPower : undefined,
+        isolated: args.isolated,
       });
     }
     return { current, power, rated_power: ratedPower };

@@ -1,5 +1,6 @@
 import { defineFormula, defineFunction } from '../../language';
 import * as shared from '../parameters';
+import { faultFact } from '../rules/fault-fact';
 import { notPhases } from '../rules/whole-number';
 
 const units = { S: 'VA', U: 'V', z: '%' } as const;
@@ -14,6 +15,7 @@ export const fault_current = defineFunction({
     voltage: { unit: 'V', symbol: 'U', above: 0, meaning: 'secondary voltage, line to line' },
     impedance: { unit: '%', symbol: 'z', above: 0, atMost: 100, meaning: 'nameplate impedance' },
     phases: { ...shared.phases, default: 3 },
+    interrupting_rating: shared.interruptingRating,
   },
   result: { unit: 'A', meaning: 'symmetrical bolted fault current' },
   formula: 'I_sc = S / (sqrt(3) * U * z)',
@@ -27,12 +29,14 @@ export const fault_current = defineFunction({
     { text: 'fault_current(500 kVA, 480 V, 5.75 %)', gives: '10,459 A' },
     { text: 'fault_current(50 kVA, 240 V, 2 %, phases: 1)', gives: '10,417 A' },
   ],
-  evaluate: ({ power, voltage, impedance, phases }, call) => {
+  evaluate: ({ power, voltage, impedance, phases, interrupting_rating }, call) => {
     const wrong = notPhases(phases);
     if (wrong) {
       return wrong;
     }
     call.assume('unlimited source ahead of the transformer');
-    return (phases === 3 ? threePhase : singlePhase)(call, { S: power, U: voltage, z: impedance });
+    const current = (phases === 3 ? threePhase : singlePhase)(call, { S: power, U: voltage, z: impedance });
+    faultFact(call, current, interrupting_rating);
+    return current;
   },
 });

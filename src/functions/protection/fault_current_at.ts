@@ -1,6 +1,7 @@
 import { defineFormula, defineFunction, Failure } from '../../language';
 import * as shared from '../parameters';
 import { acResistance, reactance } from '../rules/ac-impedance';
+import { faultFact } from '../rules/fault-fact';
 import { notPhases, notWhole } from '../rules/whole-number';
 
 const impedance = defineFormula({
@@ -34,6 +35,7 @@ export const fault_current_at = defineFunction({
     phases: { ...shared.phases, default: 3 },
     sets: shared.sets,
     raceway: shared.raceway,
+    interrupting_rating: shared.interruptingRating,
   },
   result: { unit: 'A', meaning: 'symmetrical bolted fault current at the end' },
   formula: 'I_end = I_sc / (1 + sqrt(3) * I_sc * z * L / (n * U))',
@@ -46,7 +48,7 @@ export const fault_current_at = defineFunction({
   examples: [
     { text: 'fault_current_at(46273 A, 208 V, 500 kcmil Cu, 20 ft, sets: 2, raceway: steel)', gives: '38,051 A' },
   ],
-  evaluate: ({ current, voltage, conductor, length, phases, sets, raceway }, call) => {
+  evaluate: ({ current, voltage, conductor, length, phases, sets, raceway, interrupting_rating }, call) => {
     const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets');
     const r_ac = wrong ?? acResistance(call, conductor, raceway);
     const x = r_ac instanceof Failure ? r_ac : reactance(call, conductor, raceway);
@@ -54,12 +56,14 @@ export const fault_current_at = defineFunction({
       return r_ac instanceof Failure ? r_ac : (x as Failure);
     }
     const z = impedance(call, { r_ac, x });
-    return (phases === 3 ? threePhase : singlePhase)(call, {
+    const atEnd = (phases === 3 ? threePhase : singlePhase)(call, {
       I_sc: current,
       z,
       L: length / 1000,
       n: sets,
       U: voltage,
     });
+    faultFact(call, atEnd, interrupting_rating);
+    return atEnd;
   },
 });

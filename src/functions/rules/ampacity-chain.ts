@@ -142,6 +142,10 @@ export function ampacityChain(call: Call, question: AmpacityQuestion): AmpacityF
     });
   }
   const ampacity = lesserAmpacity(call, { I_derated: derated, I_terminals: terminalBase });
+  const unmarkedAt75 = () => {
+    const marked = terminals.from === 'rule' && terminals.column === 60 ? amperesIn(75) : null;
+    return marked === null ? undefined : Math.min(derated, marked);
+  };
   const fact: AmpacityFact = {
     about: 'ampacity',
     conductor: conductor.insulation ? conductor : { ...conductor, insulation },
@@ -156,6 +160,7 @@ export function ampacityChain(call: Call, question: AmpacityQuestion): AmpacityF
     terminalBase,
     terminalsFrom: terminals.from,
     ampacity,
+    ampacityAt75: unmarkedAt75(),
     limitedBy: derated <= terminalBase ? 'derating' : 'terminals',
     chain: `${named}: ${base} A (${column} °C column) × ${ambientFactor} × ${bundlingFactor} = ${figure(derated)} A; terminals ${terminals.column} °C allow ${terminalBase} A`,
   };

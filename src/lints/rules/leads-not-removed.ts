@@ -4,6 +4,7 @@ import { argumentNode, argumentSpan, standsHere } from '../argument-places';
 import { defineLint, type LintedStatement } from '../contract';
 import { statementFix } from '../device-fixes';
 import { isOhmReading, remarksBehind, subtracts } from '../readings';
+import { remarkOn } from '../remarks';
 import { callNodes } from '../statement-kinds';
 
 /** What a pair of meter leads commonly adds to a reading, in ohms. */
@@ -81,6 +82,6 @@ function isUntreated(statement: LintedStatement, call: CallRecord): boolean {
     return false;
   }
   const place = { ...statement, node };
-  const remarks = [...remarksBehind(place), statement.result.remark ?? ''];
+  const remarks = [...remarksBehind(place), remarkOn(statement.tree, statement.result.index)];
   return isOhmReading(place) && !subtracts(place) && !remarks.some((remark) => dealtWith.test(remark));
 }

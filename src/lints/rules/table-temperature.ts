@@ -1,10 +1,10 @@
 import { conductorText, figure, type LengthFact, type ResistancePerLengthFact } from '../../functions';
 import { type CallRecord, children, Node, nodesBelow, Operator, spanOf } from '../../language';
-import type { Fix, Span } from '../../text';
+import type { Fix } from '../../text';
 import { argumentInsertion, argumentSpan } from '../argument-places';
 import { defineLint, type LintedStatement } from '../contract';
 import { statementFix } from '../device-fixes';
-import { isOhmReading, ohmPerLengthDimension, type Place, resolved, writtenQuantity } from '../readings';
+import { callBehind, isOhmReading, ohmPerLengthDimension, resolved, writtenQuantity } from '../readings';
 import { callNodes } from '../statement-kinds';
 import { tableFigureText } from '../table-figures';
 
@@ -96,7 +96,7 @@ function hotFigure(
       ? undefined
       : { message: `${figure(written.value)} ${written.unit} is the ${named}; ${consequence}`, fixes: [] };
   }
-  const found = calledHere(statement, place) ?? calledInDefinition(place);
+  const found = callBehind(statement, place)?.call;
   const fact = found?.facts.find((candidate) => candidate.about === 'resistance per length') as
     | ResistancePerLengthFact
     | undefined;
@@ -112,18 +112,3 @@ function hotFigure(
 
 const consequence =
   'a conductor at 20 °C reads about 18 % less, so this length comes out about 18 % short. Give the temperature of the conductor, or use `conductor_length`.';
-
-const sameSpan = (a: Span, b: Span): boolean => a.start === b.start && a.end === b.end;
-
-const calledHere = (statement: LintedStatement, place: Place): CallRecord | undefined =>
-  statement.calls.find((call) => call.cell === place.cell && sameSpan(call.span, spanOf(place.tree, place.node)));
-
-/** The call that a name stands for, when that name is the whole of its definition. */
-function calledInDefinition(place: Place): CallRecord | undefined {
-  const owner = place.program
-    .results(place.cell)
-    .find(
-      (result) => result.span.start <= place.tree.starts[place.node] && place.tree.ends[place.node] <= result.span.end,
-    );
-  return owner?.calls().find((call) => sameSpan(call.span, spanOf(place.tree, place.node)));
-}

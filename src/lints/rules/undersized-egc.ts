@@ -3,6 +3,8 @@ import { argumentSpan } from '../argument-places';
 import { circuitsIn } from '../circuit-facts';
 import { sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
+import { cited } from '../editions';
+import { isShortOf, isUpsized } from '../grounding';
 import { callNodes } from '../statement-kinds';
 
 /** A named equipment grounding conductor below what the overcurrent device asks for. */
@@ -11,8 +13,8 @@ export const undersizedEgc = defineLint({
   summary: 'The equipment grounding conductor is smaller than the overcurrent device asks for.',
   why:
     'In a ground fault the equipment grounding conductor carries enough current to open the device. Its least size follows ' +
-    'from the device’s rating, and it grows in step when the circuit conductors are made larger than they need be.',
-  sources: ['NEC Table 250.122, 250.122(A), 250.122(B)'],
+    'from the device’s rating. In parallel sets each raceway holds one of that size.',
+  sources: ['NEC Table 250.122, 250.122(A), 250.122(F)'],
   severity: 'error',
   silent: [
     'The grounding conductor is as large as the circuit conductors: larger is never asked for.',
@@ -31,15 +33,14 @@ export const undersizedEgc = defineLint({
   looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
-      const { egc, smallestEgc, conductor } = fact;
-      if (!fact.egcGiven || !egc || !smallestEgc || egc.material !== smallestEgc.material) {
-        continue;
-      }
-      const likeCircuit = egc.material === conductor.material && egc.size.mm2 >= conductor.size.mm2;
-      if (egc.size.mm2 < smallestEgc.size.mm2 && !likeCircuit) {
+      const { egc, smallestEgc, tableEgc = smallestEgc } = fact;
+      if (fact.egcGiven && egc && smallestEgc && tableEgc && isShortOf(fact, tableEgc)) {
+        const raised = isUpsized(fact)
+          ? `, and ${conductorText(smallestEgc)} in step with the larger circuit conductors`
+          : '';
         report({
           span: argumentSpan(statement, call, 'egc'),
-          message: `${conductorText(egc)} grounds a circuit on a ${figure(fact.ocpd)} A device, which asks for at least ${conductorText(smallestEgc)} (${fact.edition}: 250.122). Use ${smallestEgc.size.text} or larger.`,
+          message: `${conductorText(egc)} grounds a circuit on a ${figure(fact.ocpd)} A device, which asks for at least ${conductorText(tableEgc)}${raised} (${cited(fact.edition, '250.122')}). Use ${smallestEgc.size.text} or larger.`,
           fixes: sizeFixes(statement, call, 'egc', egc, [smallestEgc]),
         });
       }

@@ -1,0 +1,30 @@
+import { type Call, Failure } from '../../language';
+import type { Conductor } from '../conductor';
+import type { AmpacityFact, CircuitFact } from '../facts';
+import { groundingConductor } from '../rules/grounding-conductor';
+import { largestDeviceOn, smallestDeviceFor } from '../rules/next-standard-size';
+import { tablesOf } from '../settings';
+
+/** Largest device over the current of one appliance that is not marked with another (NEC 422.11(E)). */
+const appliancePercent = 150;
+
+/** What other rules would allow or ask of a circuit, for lints to compare with; amperes. */
+export function circuitBounds(
+  call: Call,
+  circuit: { conductor: Conductor; ampacity: AmpacityFact; sets: number; ocpd: number; loadCurrent: number },
+): Pick<CircuitFact, 'tableEgc' | 'at75' | 'largestApplianceOcpd'> {
+  const tables = tablesOf(call);
+  const { conductor, ampacity, sets, ocpd, loadCurrent } = circuit;
+  const { material } = conductor;
+  const tableEgc = groundingConductor(call, { ocpd, material, areaRatio: 1, circuit: conductor });
+  const total = ampacity.ampacityAt75 === undefined ? undefined : ampacity.ampacityAt75 * sets;
+  const forAppliance = (loadCurrent * appliancePercent) / 100;
+  return {
+    tableEgc: tableEgc instanceof Failure ? undefined : tableEgc,
+    at75:
+      total === undefined
+        ? undefined
+        : { totalAmpacity: total, largestOcpd: largestDeviceOn(tables, total)?.row.rating ?? 0 },
+    largestApplianceOcpd: smallestDeviceFor(tables, forAppliance)?.row.rating ?? forAppliance,
+  };
+}
