@@ -72,6 +72,7 @@ export function cordAmpacity(call: Call, question: AmpacityQuestion, phases: num
     terminalColumn: column,
     terminalBase: base,
     terminalsFrom: 'cable',
+    ampacityAt75: undefined,
     ampacity,
     limitedBy: 'derating',
     chain: `${conductorText(conductor)} in a cord: ${base} A × ${ambientFactor} = ${figure(ampacity)} A`,
