@@ -9,6 +9,7 @@ import { reactance } from './impedance/reactance';
 import { insulation_resistance_at } from './insulation/insulation_resistance_at';
 import { polarization_index } from './insulation/polarization_index';
 import { dryer_demand } from './loads/dryer_demand';
+import { dwelling_load } from './loads/dwelling_load';
 import { lighting_demand } from './loads/lighting_demand';
 import { range_demand } from './loads/range_demand';
 import { motor_circuit } from './motors/motor_circuit';
@@ -80,4 +81,5 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   range_demand,
   dryer_demand,
   lighting_demand,
+  dwelling_load,
 ];

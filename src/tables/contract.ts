@@ -15,6 +15,7 @@ export type { LoadRuleRow } from './load-rules';
 export type { LockedRotorRow } from './locked-rotor';
 export type { MotorCurrentRow, MotorSupply } from './motor-currents';
 export type { MotorProtectionRow } from './motor-protection';
+export type { MultifamilyDemandRow } from './multifamily-demand';
 export type { RacewayAreaRow } from './raceway-areas';
 export type { RacewayFillRow } from './raceway-fill';
 export type { RangeDemandRow } from './range-demand';

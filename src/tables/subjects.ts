@@ -17,6 +17,7 @@ import { loadRules } from './load-rules';
 import { lockedRotor } from './locked-rotor';
 import { motorCurrents } from './motor-currents';
 import { motorProtection } from './motor-protection';
+import { multifamilyDemand } from './multifamily-demand';
 import { overcurrentRatings } from './overcurrent-ratings';
 import { racewayAreas } from './raceway-areas';
 import { racewayFill } from './raceway-fill';
@@ -64,6 +65,7 @@ export const subjects: readonly Subject<never>[] = [
   lightingDemand,
   rangeDemand,
   dryerDemand,
+  multifamilyDemand,
   loadRules,
   iecConductors,
 ] as readonly unknown[] as readonly Subject<never>[];

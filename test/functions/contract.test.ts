@@ -45,6 +45,7 @@ const contract: readonly (readonly [name: string, positional: string, named: str
   ['range_demand', 'count rating', ''],
   ['dryer_demand', 'count rating', ''],
   ['lighting_demand', 'load', ''],
+  ['dwelling_load', '', 'area method=standard', 'total current'],
   ['insulation_resistance_at', 'resistance', 'from to'],
   ['polarization_index', 'ten_minutes one_minute', ''],
   [

@@ -45,6 +45,7 @@ const signatures: readonly string[] = [
   'range_demand(count, rating)',
   'dryer_demand(count, rating)',
   'lighting_demand(load; occupancy=dwelling)',
+  'dwelling_load(; area, method=standard, voltage=240, phases=1, units=1, small_appliance_circuits=2, laundry_circuits=1, range?, ranges?, dryer?, dryers?, water_heater?, dishwasher?, appliances?, neutral_appliances?, space_heating?, heating_controls=1, air_conditioning?, heat_pump?, supplemental_heat?, thermal_storage?, ev_charger?, largest_motor?)',
 ];
 
 function signatureOf(definition: (typeof tradeFunctions)[number]): string {

@@ -1,13 +1,5 @@
-import { defineFormula, defineFunction, Failure } from '../../language';
-import { notWhole } from '../rules/whole-number';
-import { tablesOf } from '../settings';
-
-const demand = defineFormula({
-  symbol: 'P_demand',
-  text: 'k * n * max(P, 5 kW)',
-  units: { k: '%', n: '', P: 'kW' },
-  result: 'kW',
-});
+import { defineFunction } from '../../language';
+import { dryerDemand } from '../rules/dryer-demand';
 
 export const dryer_demand = defineFunction({
   name: 'dryer_demand',
@@ -24,15 +16,5 @@ export const dryer_demand = defineFunction({
     { text: 'dryer_demand(1, 4 kW)', gives: '5 kW' },
     { text: 'dryer_demand(10, 5.5 kW)', gives: '27.5 kW' },
   ],
-  evaluate: ({ count, rating }, call) => {
-    const wrong = notWhole(count, 'count', 'dryers');
-    const found = tablesOf(call).dryerDemand(count);
-    if (wrong || !found) {
-      return wrong ?? new Failure('The dryer table has no row for that number.', 'count', 'not-in-table');
-    }
-    const { percent, lessPerDryer, beyond } = found.row;
-    const k = percent - (lessPerDryer ?? 0) * (count - (beyond ?? count));
-    call.table({ symbol: 'k', value: k, unit: '%', source: found.source, row: found.shown });
-    return demand(call, { k, n: count, P: rating });
-  },
+  evaluate: ({ count, rating }, call) => dryerDemand(call, count, rating),
 });

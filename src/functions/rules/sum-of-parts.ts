@@ -3,11 +3,14 @@ import { type Call, defineFormula } from '../../language';
 type Sum = ReturnType<typeof defineFormula<string>>;
 
 /** Adds up parts that were just shown, as a step of its own: `A = A_1 + A_2`. All in one unit. */
-export function sumOfParts(symbol: string, unit: string): (call: Call, parts: readonly number[]) => number {
+export function sumOfParts(
+  symbol: string,
+  unit: string,
+): (call: Call, parts: readonly number[], remark?: string) => number {
   const sums = new Map<number, Sum>();
-  return (call, parts) => {
-    if (parts.length === 1) {
-      return parts[0];
+  return (call, parts, remark) => {
+    if (parts.length < 2) {
+      return parts[0] ?? 0;
     }
     const names = parts.map((_, i) => `${symbol}_${i + 1}`);
     const sum =
@@ -19,6 +22,7 @@ export function sumOfParts(symbol: string, unit: string): (call: Call, parts: re
         result: unit,
       });
     sums.set(parts.length, sum);
-    return sum(call, Object.fromEntries(names.map((name, i) => [name, parts[i]])));
+    const values = Object.fromEntries(names.map((name, i) => [name, parts[i]]));
+    return sum(call, values, remark);
   };
 }

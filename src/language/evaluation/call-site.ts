@@ -144,7 +144,9 @@ export class CallSite implements Site {
         const written = textOf(this.meaning.tree, node).replace(/\s+/g, ' ');
         return missingItem(`\`${argument.parameter}: ${written}\``, machine.holes.get(object as object), node);
       }
-      return Array.from(object as ArrayLike<unknown>, (item) => (unit ? fromBase(item as number, unit) : item));
+      const inUnit = (item: unknown) => (unit ? fromBase(item as number, unit) : item);
+      const items = Array.from(object as ArrayLike<unknown>, inUnit);
+      return 'units' in spec.listOf ? items.map((value) => ({ value, unit: wordOf(spec.listOf, unit) })) : items;
     }
     return object;
   }
@@ -159,7 +161,7 @@ export class CallSite implements Site {
     if (problem) {
       return new NoValue('out-of-bounds', problem, node);
     }
-    return 'units' in spec ? { value, unit: spec.units.find((text) => ownUnit(text) === unit) } : value;
+    return 'units' in spec ? { value, unit: wordOf(spec, unit) } : value;
   }
 
   /** Writes the result into its slots. */
@@ -215,6 +217,10 @@ export class CallSite implements Site {
     }
   }
 }
+
+/** The unit in which a value is handed over, as its parameter names it. */
+const wordOf = (spec: ParameterType, unit: Unit | undefined): string | undefined =>
+  'units' in spec ? spec.units.find((text) => ownUnit(text) === unit) : undefined;
 
 /** The function's number is in its declared unit, whichever unit the result is shown in. */
 const inBase = (value: number, declared: ResultType): number =>

@@ -1,6 +1,7 @@
 import type { Subject } from '../subject';
 import type { TableFile } from '../table-file';
 import nec2023 from './nec-2023.json';
+import vehicles2023 from './nec-2023-vehicles.json';
 
 export interface LoadRuleRow {
   /** `small-appliance circuit`, `optional method, over 10 kVA` … */
@@ -22,5 +23,5 @@ export const loadRules: Subject<LoadRuleRow> = {
   },
   key: ['rule'],
   checks: [],
-  files: [nec2023 as TableFile],
+  files: [nec2023 as TableFile, vehicles2023 as TableFile],
 };

@@ -3,6 +3,7 @@ import { type DryerDemandRow, dryerDemand } from '../dryer-demand';
 import { type LightingDemandRow, lightingDemand } from '../lighting-demand';
 import { type LightingLoadRow, lightingLoads } from '../lighting-loads';
 import { type LoadRuleRow, loadRules } from '../load-rules';
+import { type MultifamilyDemandRow, multifamilyDemand } from '../multifamily-demand';
 import { type RangeDemandRow, rangeDemand } from '../range-demand';
 import type { TableGetter } from './table-getter';
 
@@ -14,6 +15,8 @@ export interface LoadTables {
   lightingDemand(occupancy: string): readonly Found<LightingDemandRow>[];
   rangeDemand(appliances: number): Found<RangeDemandRow> | undefined;
   dryerDemand(dryers: number): Found<DryerDemandRow> | undefined;
+  /** Of that many dwelling units together, by the optional method; absent below three. */
+  multifamilyDemand(units: number): Found<MultifamilyDemandRow> | undefined;
   loadRule(rule: string): Found<LoadRuleRow> | undefined;
 }
 
@@ -22,6 +25,7 @@ export function loadTables(table: TableGetter): LoadTables {
   const demands = table(lightingDemand);
   const ranges = table(rangeDemand);
   const dryers = table(dryerDemand);
+  const families = table(multifamilyDemand);
   const rules = table(loadRules);
   return {
     lightingOccupancies: () => loads.all.map((row) => row.occupancy),
@@ -32,6 +36,7 @@ export function loadTables(table: TableGetter): LoadTables {
     },
     rangeDemand: (appliances) => (appliances < 1 ? undefined : ranges.upTo(appliances, (row) => row.max)),
     dryerDemand: (count) => (count < 1 ? undefined : dryers.upTo(count, (row) => row.max)),
+    multifamilyDemand: (units) => (units < 3 ? undefined : families.upTo(units, (row) => row.max)),
     loadRule: (rule) => rules.exact(rule),
   };
 }
