@@ -12,7 +12,8 @@ export function sumOfParts(
     if (parts.length < 2) {
       return parts[0] ?? 0;
     }
-    const names = parts.map((_, i) => `${symbol}_${i + 1}`);
+    const [letter] = symbol.split('_');
+    const names = parts.map((_, i) => `${letter}_${i + 1}`);
     const sum =
       sums.get(parts.length) ??
       defineFormula({
