@@ -2,9 +2,10 @@
  * Builds what is shipped into `dist/`: the extension for Node and for the browser, and the command line. With
  * `--tests` also the suite that runs inside VS Code, into `out/`.
  */
-import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { fontFiles } from '../report';
 
 const root = join(__dirname, '..', '..');
 
@@ -15,18 +16,31 @@ function starterSheets(): Record<string, string> {
 }
 
 /** Libraries that only an exporter needs, each a file of its own beside the products for Node, read when first used. */
-const libraries = ['katex'];
+const libraries = [
+  'katex',
+  'pdfmake',
+  'mathjax/loader.js',
+  'mathjax/core.js',
+  'mathjax/adaptors/liteDOM.js',
+  'mathjax/input/tex-base.js',
+  'mathjax/input/tex/extensions/newcommand.js',
+  'mathjax/input/tex/extensions/ams.js',
+  'mathjax/output/svg.js',
+  '@mathjax/mathjax-newcm-font/svg.js',
+];
 
 const ownFiles: Plugin = {
   name: 'libraries in files of their own',
   setup({ onResolve }) {
-    onResolve({ filter: new RegExp(`^(${libraries.join('|')})$`) }, ({ kind, path }) =>
-      kind === 'dynamic-import' ? { path: `./lib/${fileOf(path)}`, external: true } : undefined,
+    onResolve({ filter: /./ }, ({ kind, path }) =>
+      kind === 'dynamic-import' && libraries.includes(path)
+        ? { path: `./lib/${fileOf(path)}`, external: true }
+        : undefined,
     );
   },
 };
 
-const fileOf = (library: string): string => `${library.replace(/\W+/g, '-')}.js`;
+const fileOf = (library: string): string => `${library.replace(/\.js$|^@/g, '').replace(/\W+/g, '-')}.js`;
 
 const base: BuildOptions = {
   absWorkingDir: root,
@@ -87,6 +101,10 @@ async function main(): Promise<void> {
   const jobs = process.argv.includes('--tests') ? [...products, ...suites] : products;
   rmSync(join(root, 'dist'), { recursive: true, force: true });
   await Promise.all(jobs.map((job) => build(job)));
+  mkdirSync(join(root, 'dist/fonts'));
+  for (const name of fontFiles) {
+    copyFileSync(require.resolve(`dejavu-fonts-ttf/ttf/${name}`), join(root, 'dist/fonts', name));
+  }
   for (const { outfile } of jobs) {
     console.log(`${outfile} ${Math.round(statSync(join(root, outfile!)).size / 1024)} kB`);
   }

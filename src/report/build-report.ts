@@ -59,6 +59,7 @@ export function buildReport(input: ReportInput): ReportDocument {
     ...(date && { date }),
     ...(revision && { revision }),
     ...(prepared_by && { author: prepared_by }),
+    paper: frontMatter.units === 'SI' ? 'A4' : 'letter',
     banners: bannersOf(input),
     sections,
     data: dataTables(input, takeoff),

@@ -14,6 +14,8 @@ export interface ReportDocument {
   readonly date?: string;
   readonly revision?: string;
   readonly author?: string;
+  /** What it is printed on: letter for sheets in US units, else A4. */
+  readonly paper: 'letter' | 'A4';
   /** What the reader must know before anything else: values that are missing, checks that fail. */
   readonly banners: readonly Banner[];
   readonly sections: readonly Section[];

@@ -1,7 +1,19 @@
-import { buildReport, evaluateSheet, type ReportDocument, reportInput } from '../../src/core';
+import { readFont } from '../../src/cli/fonts';
+import {
+  buildReport,
+  evaluateSheet,
+  type ReportDocument,
+  type ReportFormat,
+  reportInput,
+  writeReport,
+} from '../../src/core';
 
 /** A sheet's report, from its text. */
 export const reportOf = (text: string): ReportDocument => buildReport(reportInput(evaluateSheet(text)));
+
+/** A sheet's report as the bytes of a file. */
+export const bytesOf = (text: string, format: ReportFormat): Promise<Uint8Array> =>
+  writeReport(reportOf(text), format, { font: readFont });
 
 /** A sheet with front matter lines, prose and one cell. */
 export const sheetOf = (front: string, cell: string, prose = '', after = ''): string =>

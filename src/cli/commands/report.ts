@@ -3,6 +3,7 @@ import { buildReport, type ReportFormat, reportFormats, reportInput, writeReport
 import type { Console } from '../console';
 import { readSource, writeWhole } from '../files';
 import { FolderTree } from '../folder-tree';
+import { readFont } from '../fonts';
 import { WrongCommandLine } from '../wrong-command-line';
 import { evaluateIn } from './evaluate-in';
 import { withInputs } from './inputs';
@@ -39,7 +40,7 @@ export async function exportReport(
   for (const problem of tree.problems) {
     console.err(`kilofoot: ${problem}\n`);
   }
-  const bytes = await writeReport(buildReport(reportInput(evaluation)), format);
+  const bytes = await writeReport(buildReport(reportInput(evaluation)), format, { font: readFont });
   if (out === undefined) {
     console.out(new TextDecoder().decode(bytes));
   } else {
