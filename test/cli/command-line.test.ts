@@ -40,7 +40,7 @@ describe('the command line', () => {
     ['an unknown command', ['compute', 'x'], /unknown command 'compute'/],
     ['no file', ['run'], /missing required argument 'files'/],
     ['an unknown option', ['run', '-', '--fast'], /unknown option '--fast'/],
-    ['a format that is not there', ['run', '-', '--format', 'yaml'], /Allowed choices are text, json, md, html/],
+    ['a format that is not there', ['run', '-', '--format', 'yaml'], /Allowed choices are text, json, pdf/],
     ['a format of another command', ['check', '-', '--format', 'md'], /Allowed choices are text, json\./],
     ['two sheets in one report', ['run', 'a.kft.md', 'b.kft.md', '--format', 'md'], /one report of one sheet/],
     [
