@@ -1,11 +1,13 @@
 import { acImpedanceChecks } from './ac-impedance';
 import { ampacityChecks } from './ampacity';
+import { choiceChecks } from './choices';
 import { circuitChecks } from './circuits';
 import { conductorResistanceChecks } from './conductor-resistance';
 import type { CrossCheck } from './cross-check';
 import { dwellingAndDemandChecks } from './dwellings-and-demand';
 import { groundingChecks } from './grounding';
 import { iecConductorChecks } from './iec-conductors';
+import { machineAndMaterialChecks } from './machines-and-materials';
 import { motorCurrentChecks } from './motor-currents';
 import { racewayChecks } from './raceways';
 import { temperatureCoefficientChecks } from './temperature-coefficients';
@@ -24,6 +26,8 @@ export const crossChecks: readonly CrossCheck[] = [
   ...racewayChecks,
   ...groundingChecks,
   ...motorCurrentChecks,
+  ...machineAndMaterialChecks,
   ...dwellingAndDemandChecks,
+  ...choiceChecks,
   ...circuitChecks,
 ];
