@@ -1,3 +1,4 @@
+export { figure } from './figure';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic';
 export { applyEdits, type Edit } from './edit';
 export { type LineColumn, LineIndex } from './line-index';

@@ -53,7 +53,7 @@ describe('the tree is tidy', () => {
 
   it('only display/ rounds for people', () => {
     // Reasons and messages of trade functions are sentences with figures in them, made where the figures are.
-    const sentences = 'src/functions/number-text.ts';
+    const sentences = 'src/text/figure.ts';
     const others = core.filter((file) => !file.startsWith('src/display/') && file !== sentences);
     assert.deepEqual(linesThat(others, /\.toFixed\(|\.toPrecision\(/), []);
   });

@@ -2,6 +2,8 @@ import type { Diagnostic } from '../../text';
 import type { CompiledStatement } from '../evaluation/runner';
 import type { FunctionDefinition } from '../library';
 import type { StatementResult } from '../program';
+import { type Solved, withSolutions } from '../solving/solution';
+import { namesInSolution } from '../solving/solution-parts';
 import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { argumentNodes } from './arguments';
 import type { CheckingContext } from './checker';
@@ -88,21 +90,28 @@ export interface Taken {
 
 /** One cell, read: its tree, and what checking found out about its nodes. */
 export class Cell {
+  /** The tree as written, with the formulas that `solve` came to behind it. */
+  readonly tree: SyntaxTree;
+  readonly solved: ReadonlyMap<number, Solved>;
   readonly meaning: Meaning;
+  /** Each unknown of a `solve` is a statement of its own, before the one that holds the equations. */
   readonly statements: readonly Statement[];
   /** Those that take a name from another sheet. */
   readonly takers: readonly Statement[];
 
   constructor(
     readonly id: string,
-    readonly tree: SyntaxTree,
+    readonly written: SyntaxTree,
     readonly context: CheckingContext,
   ) {
-    this.meaning = new Meaning(tree, id, context.library.settings);
-    this.statements = tree.statements.flatMap((node, index) => {
+    const { tree, origins, solved } = withSolutions(written);
+    this.tree = tree;
+    this.solved = solved;
+    this.meaning = new Meaning(tree, id, context.library.settings, origins);
+    this.statements = written.statements.flatMap((node, index) => {
       const parts = tree.kinds[node] === Node.Use ? definedNodes(tree, node) : [];
       return parts.length === 0
-        ? [new Statement(this, index, node)]
+        ? [...(solved.get(node)?.nodes ?? []), node].map((one) => new Statement(this, index, one))
         : parts.map((part) => new Statement(this, index, node, part));
     });
     this.takers = this.statements.filter((statement) => statement.part >= 0);
@@ -187,8 +196,10 @@ export class NameTable {
       for (const node of statement.nameNodes) {
         const name = this.get(textOf(cell.tree, node));
         cell.meaning.names[node] = name;
-        name.definitions.push(statement);
-        statement.defines.push(name);
+        if (cell.tree.kinds[statement.node] !== Node.Solve) {
+          name.definitions.push(statement);
+          statement.defines.push(name);
+        }
       }
       this.collect(cell, statement, statement.node, parametersOf(cell.tree, statement.node));
     }
@@ -266,9 +277,20 @@ export class NameTable {
       case Node.Designation:
       case Node.Allow:
       case Node.Use:
-      case Node.Solve:
       case Node.Schedule:
         return;
+      case Node.Unknown:
+        this.collectAll(cell, statement, nextSiblings[firstChildren[node]], locals);
+        return;
+      case Node.Solution:
+      case Node.Together: {
+        const { needs, own } = namesInSolution(tree, node);
+        for (const name of needs) {
+          this.collect(cell, statement, name, locals);
+        }
+        this.collectAll(cell, statement, nextSiblings[firstChildren[node]], own);
+        return;
+      }
       default:
         this.collectAll(cell, statement, firstChildren[node], locals);
     }
@@ -330,6 +352,8 @@ export function definedNodes(tree: SyntaxTree, node: number): number[] {
       return [...children(tree, node)]
         .filter((child) => tree.kinds[child] === Node.Unknown)
         .map((child) => tree.firstChildren[child]);
+    case Node.Unknown:
+      return [first];
     case Node.Use:
       return [...children(tree, node)].filter((child) => tree.kinds[child] === Node.Name);
     default:

@@ -1,4 +1,5 @@
 import { constants } from '../mathematics/constants';
+import { checkSolution, checkTogether } from '../solving/check-solution';
 import { Node } from '../syntax/tree';
 import { checkCall } from './calls';
 import { type Checker, replacing } from './checker';
@@ -55,6 +56,10 @@ function infer(c: Checker, node: number): Type {
       return checkPlusMinus(c, node);
     case Node.Reading:
       return checkReading(c, node);
+    case Node.Solution:
+      return checkSolution(c, node);
+    case Node.Together:
+      return checkTogether(c, node);
     case Node.OverRange:
       return notAvailable(c, node, 'A reading over range');
     case Node.Where:

@@ -10,6 +10,8 @@ export class Meaning {
   readonly names: (Name | undefined)[] = [];
   readonly calls = new Map<number, BoundCall>();
   readonly designations = new Map<number, Designated>();
+  /** Solution nodes whose unknown is searched for between its bounds, because no formula gives it. */
+  readonly searches = new Set<number>();
   private readonly units: (ReturnType<typeof parseUnit> | undefined)[] = [];
 
   constructor(
@@ -18,7 +20,14 @@ export class Meaning {
     readonly cell: string,
     /** What the library of the tree's sheet was made with; its functions are handed it. */
     readonly settings: unknown,
+    /** For each node the written one that it is or copies; absent where all are written. */
+    private readonly origins?: readonly number[],
   ) {}
+
+  /** The node as its author wrote it; -1 for one that solving made. */
+  writtenNode(node: number): number {
+    return this.origins ? this.origins[node] : node;
+  }
 
   /** The unit at a node that has one; an object with `problem` when it is not a unit. */
   unitAt(node: number): ReturnType<typeof parseUnit> {

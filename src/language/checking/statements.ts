@@ -1,4 +1,5 @@
 import { constants } from '../mathematics/constants';
+import { checkEquations } from '../solving/check-equations';
 import { Node } from '../syntax/tree';
 import { misfit } from './arithmetic';
 import { noDiagnostics, type Statement } from './binding';
@@ -12,7 +13,6 @@ import type { Type } from './type';
 import { plainNumberType, unknownType } from './types';
 
 const notYet = new Map<Node, string>([
-  [Node.Solve, '`solve`'],
   [Node.Schedule, '`schedule`'],
 ]);
 
@@ -49,6 +49,9 @@ export function checkStatement(statement: Statement): boolean {
       break;
     case Node.FunctionDefinition:
       checkFunction(c, node);
+      break;
+    case Node.Solve:
+      checkEquations(c, statement);
       break;
     default: {
       const what = notYet.get(kind);

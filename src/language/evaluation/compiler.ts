@@ -6,6 +6,7 @@ import type { Type } from '../checking/type';
 import { constants } from '../mathematics/constants';
 import type { MathematicsFunction } from '../mathematics/operation';
 import { measured } from '../measurement';
+import { compileSolution, compileTogether, type Emitter } from '../solving/compile-solution';
 import { textContent } from '../syntax/navigation';
 import { children, Node, Operator, textOf } from '../syntax/tree';
 import { CallSite, type Watcher } from './call-site';
@@ -24,7 +25,7 @@ import { ListSite, SameSite } from './sites';
  * Turns checked expressions into instructions. Names are slots already, conversions vanish (all numbers are in the
  * coherent SI unit), literals are slots that hold them.
  */
-export class Compiler {
+export class Compiler implements Emitter {
   /** Slots for intermediate results; every statement uses the same ones. */
   private readonly temporaries: number[] = [];
   inUse = 0;
@@ -36,8 +37,8 @@ export class Compiler {
   constructor(
     readonly machine: Machine,
     /** Gives every node a slot of its own, so that all intermediate results can be looked at afterwards. */
-    private readonly keep = false,
-    private readonly watcher?: Watcher,
+    readonly keep = false,
+    private watcher?: Watcher,
   ) {}
 
   /** Compiles a whole expression; its value ends up in the slots from `target` on. */
@@ -96,6 +97,10 @@ export class Compiler {
       case Node.PlusMinus:
       case Node.Reading:
         return this.reading(frame, node, target);
+      case Node.Solution:
+        return compileSolution(this, frame, node, target);
+      case Node.Together:
+        return compileTogether(this, frame, node, target);
       case Node.Text:
         return this.place(this.object(textContent(tree, node)), 1, target);
       default:
@@ -362,6 +367,13 @@ export class Compiler {
     const slot = this.slotFor(1, target);
     this.site(readingSite(frame.meaning, { node, value, spread }, valueSlot, spreadSlot, slot, correlatedWith));
     return slot;
+  }
+
+  unwatched(compile: () => void): void {
+    const { watcher } = this;
+    this.watcher = undefined;
+    compile();
+    this.watcher = watcher;
   }
 
   site(site: Site): void {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../text';
 import { Absent } from '../library';
 import type { MathematicsFunction } from '../mathematics/operation';
+import { solutionCulprit } from '../solving/solution-failure';
 import { children, Node, Operator, spanOf, textOf } from '../syntax/tree';
 import type { Frame } from './frame';
 import { type Holes, holeMessage } from './lists/holes';
@@ -8,7 +9,8 @@ import { NoValue } from './machine';
 import { hasValue } from './read-value';
 import type { Replay } from './replay';
 
-interface Culprit {
+/** A place where a value is lost. */
+export interface Culprit {
   readonly node: number;
   readonly code: string;
   readonly message: string;
@@ -35,6 +37,10 @@ function find(replay: Replay, frame: Frame, node: number): Culprit | undefined {
   const type = meaning.types[node];
   if (slot === undefined || !type || hasValue(replay.machine, type, slot)) {
     return undefined;
+  }
+  const kind = meaning.tree.kinds[node] as Node;
+  if (kind === Node.Solution || kind === Node.Together) {
+    return solutionCulprit(replay, frame, node, (child) => find(replay, frame, child));
   }
   for (const child of evaluated(replay, frame, node)) {
     const culprit = find(replay, frame, child);

@@ -8,8 +8,10 @@ import { type Machine, NoValue, type Site } from './machine';
 
 const sources = new WeakMap<SyntaxTree, Map<number, Source>>();
 
-/** The source that a node stands for; the same one however often it is compiled. */
-function sourceAt(tree: SyntaxTree, node: number, stated: Source['stated']): Source {
+/** The source that a node stands for; the same one however often it is compiled, or copied where equations are turned round. */
+function sourceAt(meaning: Meaning, copy: number, stated: Source['stated']): Source {
+  const { tree } = meaning;
+  const node = meaning.writtenNode(copy);
   let known = sources.get(tree);
   if (!known) {
     known = new Map();
@@ -107,19 +109,19 @@ export function readingSite(
   target: number,
   correlatedWith?: CorrelatedWith,
 ): ReadingSite {
-  const { tree, types } = meaning;
-  const kind = tree.kinds[node] as Node;
+  const { types } = meaning;
+  const kind = meaning.tree.kinds[node] as Node;
   if (kind === Node.Reading) {
     const type = types[value];
     const isTemperature = type.kind === 'quantity' && type.quantity.kind === 'absolute';
     const limits = meterSpread(spreadSlot, isTemperature, lastDigitOf(meaning, value), spread);
-    return new ReadingSite(valueSlot, sourceAt(tree, node, 'meter'), limits, target, undefined);
+    return new ReadingSite(valueSlot, sourceAt(meaning, node, 'meter'), limits, target, undefined);
   }
   const isLimits = kind === Node.PlusMinus;
   const stated = statedSpread(spreadSlot, isLimits && isShareOf(meaning, value, spread), spread);
   return new ReadingSite(
     valueSlot,
-    sourceAt(tree, node, isLimits ? 'limits' : 'standard'),
+    sourceAt(meaning, node, isLimits ? 'limits' : 'standard'),
     stated,
     target,
     correlatedWith,

@@ -19,6 +19,6 @@ export function callRecord({ site, facts, arguments: given, result }: WatchedCal
     ),
     result,
     facts,
-    node: call.node,
+    node: meaning.writtenNode(call.node),
   };
 }

@@ -5,12 +5,12 @@ import { spanOf, textOf } from '../syntax/tree';
 /** What each defined name stands for and where it is used. A name defined twice is told by its first definition. */
 export function namesOf(names: NameTable, cells: Iterable<Cell>): ReadonlyMap<string, NameInfo> {
   const references = new Map<string, { cell: string; span: ReturnType<typeof spanOf> }[]>();
-  for (const { id, tree, meaning, statements } of cells) {
+  for (const { id, written, meaning, statements } of cells) {
     const defining = new Set(statements.flatMap((statement) => statement.nameNodes));
     meaning.names.forEach((name, node) => {
-      if (name && !defining.has(node)) {
+      if (name && node < written.count && !defining.has(node)) {
         const places = references.get(name.text);
-        const place = { cell: id, span: spanOf(tree, node) };
+        const place = { cell: id, span: spanOf(written, node) };
         if (places) {
           places.push(place);
         } else {

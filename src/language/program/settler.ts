@@ -7,6 +7,7 @@ import { inputProblem } from '../evaluation/input-range';
 import { replay } from '../evaluation/replay';
 import type { Runner } from '../evaluation/runner';
 import { turningCalls } from '../evaluation/turning-calls';
+import { Node } from '../syntax/tree';
 import { circular, duplicates, inOrder } from './definition-problems';
 import { orderByDependency } from './dependency-order';
 import { Result } from './statement-result';
@@ -100,7 +101,10 @@ export class Settler {
     } else if (missing && statement.taken) {
       statement.runDiagnostics = [takenProblem(statement)];
     }
-    statement.result = new Result(statement, this.runner, statement.taken ? undefined : missing);
+    // The unknowns of a `solve` have results of their own; its equations have none beside.
+    statement.result = isSolve(statement)
+      ? undefined
+      : new Result(statement, this.runner, statement.taken ? undefined : missing);
   }
 
   private runCompiled(statement: Statement): boolean {
@@ -125,6 +129,8 @@ function forgetTypes(members: Iterable<Statement>): void {
     }
   }
 }
+
+const isSolve = ({ cell, node }: Statement): boolean => cell.tree.kinds[node] === Node.Solve;
 
 const isKnown = (type: Type): boolean => type.kind !== 'unknown';
 

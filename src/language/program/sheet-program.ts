@@ -110,7 +110,7 @@ export class SheetProgram implements Program {
   }
 
   tree(cell: string): SyntaxTree | undefined {
-    return this.sheet.cells.get(cell)?.tree;
+    return this.sheet.cells.get(cell)?.written;
   }
 
   results(cell: string): readonly StatementResult[] {
@@ -122,7 +122,7 @@ export class SheetProgram implements Program {
     if (!found) {
       return [];
     }
-    const all = [...found.tree.diagnostics];
+    const all = [...found.written.diagnostics];
     for (const statement of found.statements) {
       all.push(...statement.checkDiagnostics, ...statement.runDiagnostics);
     }

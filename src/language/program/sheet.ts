@@ -47,7 +47,7 @@ export class Sheet {
     const after = new Map<string, Cell>();
     for (const { id, text } of cells) {
       const old = before.get(id);
-      if (old && old.tree.text === text) {
+      if (old && old.written.text === text) {
         after.set(id, old);
       } else {
         const cell = new Cell(id, parse(text, this.library.vocabulary, units), this.context);

@@ -16,6 +16,7 @@ import { derivationThere } from './derivation-there';
 const kinds: Partial<Record<Node, StatementResult['kind']>> = {
   [Node.Definition]: 'definition',
   [Node.BlockCall]: 'definition',
+  [Node.Unknown]: 'definition',
   [Node.Input]: 'definition',
   [Node.Show]: 'show',
   [Node.Check]: 'check',

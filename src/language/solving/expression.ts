@@ -1,19 +1,22 @@
 import { Node, Operator, type SyntaxTree, textOf } from '../syntax/tree';
 
-/** An expression while equations are turned round. What holds no unknown stays as it was written. */
+/** An expression while equations are turned round. What cannot be turned round stays whole, as it was written. */
 export type Expression =
-  | { readonly kind: 'written'; readonly node: number }
+  /** A part as written; `put` holds what takes the place of unknowns in it. */
+  | { readonly kind: 'written'; readonly node: number; readonly put?: ReadonlyMap<string, Expression> }
   | { readonly kind: 'unknown'; readonly name: string; readonly node: number }
   /** `node` where it was written so. */
   | { readonly kind: 'number'; readonly value: number; readonly node?: number }
   | { readonly kind: 'binary'; readonly operator: Operator; readonly left: Expression; readonly right: Expression }
   | { readonly kind: 'negated'; readonly operand: Expression }
+  /** `operand in unit`, of which `node` was written. */
+  | { readonly kind: 'converted'; readonly operand: Expression; readonly node: number }
   | { readonly kind: 'call'; readonly name: string; readonly argument: Expression };
 
-/** Functions of one value that can be turned round. */
-export const invertible = new Set(['sqrt', 'ln', 'exp']);
+/** Functions of one number that can be turned round. */
+const invertible: ReadonlySet<string> = new Set(['sqrt', 'ln', 'exp']);
 
-/** Reads a side of an equation; parts without unknowns, and parts that cannot be turned round, stay whole. */
+/** Reads a side of an equation. */
 export function readExpression(tree: SyntaxTree, node: number, unknowns: ReadonlySet<string>): Expression {
   const { kinds, firstChildren, nextSiblings, operators } = tree;
   const first = firstChildren[node];
@@ -21,104 +24,148 @@ export function readExpression(tree: SyntaxTree, node: number, unknowns: Readonl
   if (kinds[node] === Node.Number) {
     return { kind: 'number', value: tree.numbers[node], node };
   }
+  const whole: Expression = { kind: 'written', node };
   if (!mentions(tree, node, unknowns)) {
-    return { kind: 'written', node };
+    return whole;
   }
   switch (kinds[node] as Node) {
     case Node.Name:
       return { kind: 'unknown', name: textOf(tree, node), node };
     case Node.Group:
-    case Node.Convert:
       return read(first);
+    case Node.Convert:
+      return { kind: 'converted', operand: read(first), node };
     case Node.Binary: {
       const operator = operators[node] as Operator;
       return operator <= Operator.Power
         ? { kind: 'binary', operator, left: read(first), right: read(nextSiblings[first]) }
-        : { kind: 'written', node };
+        : whole;
     }
     case Node.Unary:
-      return operators[node] === Operator.Negate ? negate(read(first)) : { kind: 'written', node };
+      return operators[node] === Operator.Negate
+        ? negate(read(first))
+        : operators[node] === Operator.Plus
+          ? read(first)
+          : whole;
     case Node.Call: {
       const argument = nextSiblings[first];
       const value = argument < 0 ? -1 : firstChildren[argument];
       const isPlain = value >= 0 && nextSiblings[value] < 0 && nextSiblings[argument] < 0;
       const name = textOf(tree, first);
-      return isPlain && invertible.has(name)
-        ? { kind: 'call', name, argument: read(value) }
-        : { kind: 'written', node };
+      return isPlain && invertible.has(name) ? { kind: 'call', name, argument: read(value) } : whole;
     }
     default:
-      return { kind: 'written', node };
+      return whole;
   }
 }
 
-/** True when one of the names stands anywhere below a node. */
-function mentions(tree: SyntaxTree, node: number, names: ReadonlySet<string>): boolean {
+/** True when one of the names stands for its value anywhere below a node. */
+export function mentions(tree: SyntaxTree, node: number, names: ReadonlySet<string>): boolean {
   if (tree.kinds[node] === Node.Name) {
     return names.has(textOf(tree, node));
   }
-  for (let child = tree.firstChildren[node]; child >= 0; child = tree.nextSiblings[child]) {
-    if (mentions(tree, child, names)) {
-      return true;
-    }
-  }
-  return false;
+  return valueChildren(tree, node).some((child) => mentions(tree, child, names));
 }
 
+/** The children of a node that stand for values: not what a call calls, the name of an argument or a record's field. */
+export function valueChildren(tree: SyntaxTree, node: number): number[] {
+  const { kinds, firstChildren, nextSiblings } = tree;
+  const all: number[] = [];
+  for (let child = firstChildren[node]; child >= 0; child = nextSiblings[child]) {
+    all.push(child);
+  }
+  switch (kinds[node] as Node) {
+    case Node.Call:
+      return all.slice(1);
+    case Node.Argument:
+      return all.slice(-1);
+    case Node.Member:
+      return all.slice(0, 1);
+    default:
+      return all;
+  }
+}
+
+const nothing: ReadonlyMap<string, Expression> = new Map();
+
+/** True when the unknown stands in the expression. */
 export function holds(tree: SyntaxTree, expression: Expression, name: string): boolean {
+  const inside = (part: Expression) => holds(tree, part, name);
   switch (expression.kind) {
-    case 'written':
-      return mentions(tree, expression.node, new Set([name]));
+    case 'written': {
+      const { node, put = nothing } = expression;
+      return (!put.has(name) && mentions(tree, node, new Set([name]))) || [...put.values()].some(inside);
+    }
     case 'unknown':
       return expression.name === name;
     case 'number':
       return false;
     case 'binary':
-      return holds(tree, expression.left, name) || holds(tree, expression.right, name);
+      return inside(expression.left) || inside(expression.right);
     case 'negated':
-      return holds(tree, expression.operand, name);
+    case 'converted':
+      return inside(expression.operand);
     case 'call':
-      return holds(tree, expression.argument, name);
+      return inside(expression.argument);
   }
 }
 
-/** Puts an expression in a name's place; undefined where the name stands inside a part that stays whole. */
-export function substitute(
-  tree: SyntaxTree,
-  expression: Expression,
-  name: string,
-  by: Expression,
-): Expression | undefined {
+/** Puts an expression in a name's place. */
+export function substitute(tree: SyntaxTree, expression: Expression, name: string, by: Expression): Expression {
   const inside = (part: Expression) => substitute(tree, part, name, by);
+  if (!holds(tree, expression, name)) {
+    return expression;
+  }
   switch (expression.kind) {
-    case 'written':
-      return holds(tree, expression, name) ? undefined : expression;
+    case 'written': {
+      const put = new Map([...(expression.put ?? nothing)].map(([key, part]) => [key, inside(part)]));
+      if (!put.has(name) && mentions(tree, expression.node, new Set([name]))) {
+        put.set(name, by);
+      }
+      return { ...expression, put };
+    }
     case 'unknown':
-      return expression.name === name ? by : expression;
+      return by;
     case 'number':
       return expression;
-    case 'binary': {
-      const left = inside(expression.left);
-      const right = inside(expression.right);
-      return left && right && { ...expression, left, right };
-    }
-    case 'negated': {
-      const operand = inside(expression.operand);
-      return operand && negate(operand);
-    }
-    case 'call': {
-      const argument = inside(expression.argument);
-      return argument && { ...expression, argument };
-    }
+    case 'binary':
+      return { ...expression, left: inside(expression.left), right: inside(expression.right) };
+    case 'negated':
+      return negate(inside(expression.operand));
+    case 'converted':
+      return { ...expression, operand: inside(expression.operand) };
+    case 'call':
+      return { ...expression, argument: inside(expression.argument) };
+  }
+}
+
+/** How many leaves an expression has: how long it reads, and how long working with it takes. */
+export function sizeOf(expression: Expression): number {
+  switch (expression.kind) {
+    case 'written':
+      return [...(expression.put ?? nothing).values()].reduce((sum, part) => sum + sizeOf(part), 1);
+    case 'binary':
+      return sizeOf(expression.left) + sizeOf(expression.right);
+    case 'negated':
+    case 'converted':
+      return sizeOf(expression.operand);
+    case 'call':
+      return sizeOf(expression.argument);
+    default:
+      return 1;
   }
 }
 
 export const number = (value: number): Expression => ({ kind: 'number', value });
 export const call = (name: string, argument: Expression): Expression => ({ kind: 'call', name, argument });
 
-const is = (expression: Expression, value: number) => expression.kind === 'number' && expression.value === value;
+export const isNumber = (expression: Expression, value: number): boolean =>
+  expression.kind === 'number' && expression.value === value;
 
 export function negate(operand: Expression): Expression {
+  if (operand.kind === 'binary' && operand.operator === Operator.Subtract) {
+    return subtract(operand.right, operand.left);
+  }
   return operand.kind === 'negated'
     ? operand.operand
     : operand.kind === 'number'
@@ -155,10 +202,14 @@ export function multiply(left: Expression, right: Expression): Expression {
     const product = multiply(withoutSign(left), withoutSign(right));
     return left.kind === right.kind ? product : negate(product);
   }
-  if (is(left, -1) || is(right, -1)) {
-    return negate(is(left, -1) ? right : left);
+  if (isNumber(left, -1) || isNumber(right, -1)) {
+    return negate(isNumber(left, -1) ? right : left);
   }
-  return is(left, 1) ? right : is(right, 1) ? left : { kind: 'binary', operator: Operator.Multiply, left, right };
+  return isNumber(left, 1)
+    ? right
+    : isNumber(right, 1)
+      ? left
+      : { kind: 'binary', operator: Operator.Multiply, left, right };
 }
 
 export function divide(left: Expression, right: Expression): Expression {
@@ -166,14 +217,14 @@ export function divide(left: Expression, right: Expression): Expression {
     const quotient = divide(withoutSign(left), withoutSign(right));
     return left.kind === right.kind ? quotient : negate(quotient);
   }
-  if (is(right, -1)) {
+  if (isNumber(right, -1)) {
     return negate(left);
   }
-  return is(right, 1) ? left : { kind: 'binary', operator: Operator.Divide, left, right };
+  return isNumber(right, 1) ? left : { kind: 'binary', operator: Operator.Divide, left, right };
 }
 
 export function power(left: Expression, right: Expression): Expression {
-  return is(right, 1) ? left : { kind: 'binary', operator: Operator.Power, left, right };
+  return isNumber(right, 1) ? left : { kind: 'binary', operator: Operator.Power, left, right };
 }
 
 const withoutSign = (expression: Expression) => (expression.kind === 'negated' ? expression.operand : expression);

@@ -1,64 +1,49 @@
 import { Operator, type SyntaxTree } from '../syntax/tree';
 import { add, call, divide, type Expression, holds, multiply, negate, number, power, subtract } from './expression';
-import { polynomialOf, singlePower } from './polynomial';
+import { type Polynomial, polynomialOf, singlePower } from './polynomial';
 
-/** An unknown alone on one side. */
-export interface Isolated {
-  readonly value: Expression;
-  /** True when the opposite of the value would do as well. */
-  readonly hasOpposite: boolean;
-  /** Expressions that must not be negative for the value to hold. */
-  readonly notNegative: readonly Expression[];
+/**
+ * Turns `left == right` round until `unknown` stands alone. Every formula given may be the one that holds, or none:
+ * which do is seen once there are numbers. None at all where it cannot be brought to stand alone.
+ */
+export function isolate(tree: SyntaxTree, left: Expression, right: Expression, unknown: string): Expression[] {
+  const isThere = holds(tree, left, unknown);
+  if (isThere === holds(tree, right, unknown)) {
+    return isThere ? fromPolynomial(tree, left, right, unknown) : [];
+  }
+  return isThere ? peel(tree, left, right, unknown) : peel(tree, right, left, unknown);
 }
 
-/** Turns `left == right` round until `unknown` stands alone; undefined where that cannot be done. */
-export function isolate(tree: SyntaxTree, left: Expression, right: Expression, unknown: string): Isolated | undefined {
-  const has = (expression: Expression) => holds(tree, expression, unknown);
-  if (has(left) === has(right)) {
-    return byPowers(tree, left, right, unknown);
-  }
-  let [side, other] = has(left) ? [left, right] : [right, left];
-  const notNegative: Expression[] = [];
-  while (side.kind !== 'unknown') {
-    if (side.kind === 'written') {
-      return undefined;
+/** Takes over, one after the other, what stands between the unknown and being alone. */
+function peel(tree: SyntaxTree, side: Expression, other: Expression, unknown: string): Expression[] {
+  switch (side.kind) {
+    case 'unknown':
+      return [other];
+    case 'negated':
+      return peel(tree, side.operand, negate(other), unknown);
+    case 'converted':
+      return peel(tree, side.operand, other, unknown);
+    case 'call':
+      return peel(tree, side.argument, inverse(side.name, other), unknown);
+    case 'binary': {
+      const isLeft = holds(tree, side.left, unknown);
+      if (isLeft === holds(tree, side.right, unknown)) {
+        return fromPolynomial(tree, side, other, unknown);
+      }
+      const results =
+        side.operator === Operator.Power
+          ? roots(side, other, isLeft)
+          : [opposite(side.operator, other, isLeft ? side.right : side.left, isLeft)];
+      return results.flatMap((result) => peel(tree, isLeft ? side.left : side.right, result, unknown));
     }
-    if (side.kind === 'negated') {
-      [side, other] = [side.operand, negate(other)];
-    } else if (side.kind === 'call') {
-      if (side.name === 'sqrt') {
-        notNegative.push(other);
-      }
-      other = side.name === 'sqrt' ? power(other, number(2)) : call(side.name === 'ln' ? 'exp' : 'ln', other);
-      side = side.argument;
-    } else if (side.kind === 'binary') {
-      const isLeft = has(side.left);
-      if (isLeft === has(side.right)) {
-        const found = byPowers(tree, side, other, unknown);
-        return found && { ...found, notNegative };
-      }
-      if (side.operator === Operator.Power) {
-        const found = byPowers(tree, side, other, unknown);
-        if (found) {
-          return { ...found, notNegative };
-        }
-        const exponent: Expression = side.right;
-        if (!isLeft || exponent.kind !== 'number' || !isOdd(exponent.value)) {
-          return undefined;
-        }
-        other = power(other, divide(number(1), exponent));
-      } else {
-        other = opposite(side.operator, other, isLeft ? side.right : side.left, isLeft);
-      }
-      side = isLeft ? side.left : side.right;
-    } else {
-      return undefined;
-    }
+    default:
+      return [];
   }
-  return { value: other, hasOpposite: false, notNegative };
 }
 
-const isOdd = (value: number) => Math.abs(value % 2) === 1;
+/** What the argument of a function equals when the function's result does. */
+const inverse = (name: string, result: Expression): Expression =>
+  name === 'sqrt' ? power(result, number(2)) : call(name === 'ln' ? 'exp' : 'ln', result);
 
 /** What the part with the unknown equals once the other operand is taken over. */
 function opposite(operator: Operator, result: Expression, operand: Expression, unknownIsLeft: boolean): Expression {
@@ -74,15 +59,49 @@ function opposite(operator: Operator, result: Expression, operand: Expression, u
   }
 }
 
-/** Where the unknown stands more than once: gathers its powers, and takes the root of the only one there is. */
-function byPowers(tree: SyntaxTree, left: Expression, right: Expression, unknown: string): Isolated | undefined {
-  const polynomial = polynomialOf(tree, left, right, unknown);
-  const found = polynomial && singlePower(polynomial);
-  if (!found) {
-    return undefined;
+/** `x^3 == result`, or `2^x == result` where the unknown is in the exponent. */
+function roots({ left, right }: Expression & { kind: 'binary' }, result: Expression, unknownIsLeft: boolean) {
+  if (!unknownIsLeft) {
+    return [divide(call('ln', result), call('ln', left))];
   }
-  const { degree, value } = found;
-  const root =
-    degree === 1 ? value : degree === 2 ? call('sqrt', value) : power(value, divide(number(1), number(degree)));
-  return { value: root, hasOpposite: degree % 2 === 0, notNegative: [] };
+  return right.kind === 'number' && right.value !== 0 ? rootsOfPower(result, right.value) : [];
+}
+
+/** What may have this power. A negative number has odd roots, too, but no real power that is a fraction. */
+function rootsOfPower(result: Expression, exponent: number): Expression[] {
+  const root = (of: Expression) =>
+    exponent === 2 ? call('sqrt', of) : exponent === 1 ? of : power(of, divide(number(1), number(exponent)));
+  if (!Number.isInteger(exponent) || exponent === 1) {
+    return [root(result)];
+  }
+  return [root(result), negate(root(exponent % 2 === 0 ? result : negate(result)))];
+}
+
+/** Where the unknown stands more than once: gathers its powers. */
+function fromPolynomial(tree: SyntaxTree, left: Expression, right: Expression, unknown: string): Expression[] {
+  const polynomial = polynomialOf(tree, left, right, unknown);
+  if (!polynomial) {
+    return [];
+  }
+  const single = singlePower(polynomial);
+  if (single) {
+    return rootsOfPower(single.value, single.degree);
+  }
+  return [...polynomial.keys()].every((degree) => degree <= 2) ? fromQuadratic(polynomial) : [];
+}
+
+/** `a x^2 + b x + c == 0` with all three; and, should `a` come to zero, the root of what is left. */
+function fromQuadratic(polynomial: Polynomial): Expression[] {
+  const [c, b, a] = [0, 1, 2].map((degree) => polynomial.get(degree));
+  if (!a || !b || !c) {
+    return [];
+  }
+  const square = subtract(power(b, number(2)), multiply(number(4), multiply(a, c)));
+  const root = call('sqrt', square);
+  const under = multiply(number(2), a);
+  return [
+    divide(add(negate(b), root), under),
+    divide(subtract(negate(b), root), under),
+    divide(negate(c), b),
+  ];
 }

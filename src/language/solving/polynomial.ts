@@ -1,7 +1,8 @@
 import { Operator, type SyntaxTree } from '../syntax/tree';
-import { add, divide, type Expression, holds, multiply, negate, number, power } from './expression';
+import { add, divide, type Expression, holds, isNumber, multiply, negate, number, power, sizeOf } from './expression';
+import { isAlwaysZero } from './identity';
 
-/** Coefficient by degree of the unknown. */
+/** Coefficient by degree of the unknown; those that are always zero are not in it. */
 export type Polynomial = ReadonlyMap<number, Expression>;
 
 /** One polynomial over another. */
@@ -12,6 +13,8 @@ interface Fraction {
 
 /** Higher powers are left to the search between bounds. */
 const largestPower = 4;
+/** Longer coefficients are not worked with: nobody could read them, and time must stay bounded. */
+const longest = 200;
 const one: Polynomial = new Map([[0, number(1)]]);
 
 /** `left - right`, brought over one denominator and that dropped, as a polynomial of the unknown; or undefined. */
@@ -23,7 +26,8 @@ export function polynomialOf(
 ): Polynomial | undefined {
   const a = fractionOf(tree, left, unknown);
   const b = fractionOf(tree, right, unknown);
-  return a && b && sum(product(a.over, b.under), product(b.over, a.under), true);
+  const whole = a && b && difference(a, b)?.over;
+  return whole && new Map([...whole].filter(([, coefficient]) => !isAlwaysZero(tree, coefficient)));
 }
 
 function fractionOf(tree: SyntaxTree, expression: Expression, unknown: string): Fraction | undefined {
@@ -37,6 +41,8 @@ function fractionOf(tree: SyntaxTree, expression: Expression, unknown: string): 
       const inner = fractionOf(tree, expression.operand, unknown);
       return inner && { over: sum(new Map(), inner.over, true), under: inner.under };
     }
+    case 'converted':
+      return fractionOf(tree, expression.operand, unknown);
     case 'binary':
       return binary(tree, expression, unknown);
     default:
@@ -55,7 +61,7 @@ function binary(
     if (!a || !Number.isInteger(exponent) || exponent < 1 || exponent > largestPower) {
       return undefined;
     }
-    return { over: raised(a.over, exponent), under: raised(a.under, exponent) };
+    return bounded(raised(a.over, exponent), raised(a.under, exponent));
   }
   const b = fractionOf(tree, right, unknown);
   if (!a || !b) {
@@ -63,20 +69,33 @@ function binary(
   }
   switch (operator) {
     case Operator.Multiply:
-      return { over: product(a.over, b.over), under: product(a.under, b.under) };
+      return bounded(product(a.over, b.over), product(a.under, b.under));
     case Operator.Divide:
-      return { over: product(a.over, b.under), under: product(a.under, b.over) };
-    default: {
-      const isDifference = operator === Operator.Subtract;
-      return a.under === one && b.under === one
-        ? { over: sum(a.over, b.over, isDifference), under: one }
-        : {
-            over: sum(product(a.over, b.under), product(b.over, a.under), isDifference),
-            under: product(a.under, b.under),
-          };
-    }
+      return bounded(product(a.over, b.under), product(a.under, b.over));
+    case Operator.Subtract:
+      return difference(a, b);
+    default:
+      return difference(a, { over: sum(new Map(), b.over, true), under: b.under });
   }
 }
+
+/** Over the one denominator where both have it, so that what is shown stays short. */
+function difference(a: Fraction, b: Fraction): Fraction | undefined {
+  return isSame(a.under, b.under)
+    ? bounded(sum(a.over, b.over, true), a.under)
+    : bounded(sum(product(a.over, b.under), product(b.over, a.under), true), product(a.under, b.under));
+}
+
+/** A fraction, unless it has grown too large. */
+const bounded = (over: Polynomial, under: Polynomial): Fraction | undefined =>
+  [over, under].every((polynomial) =>
+    [...polynomial].every(([degree, coefficient]) => degree <= largestPower && sizeOf(coefficient) <= longest),
+  )
+    ? { over, under }
+    : undefined;
+
+const isSame = (a: Polynomial, b: Polynomial): boolean =>
+  a.size === b.size && [...a].every(([degree, coefficient]) => b.get(degree) === coefficient);
 
 function sum(a: Polynomial, b: Polynomial, isDifference: boolean): Polynomial {
   const result = new Map(a);
@@ -104,13 +123,14 @@ function product(a: Polynomial, b: Polynomial): Polynomial {
 }
 
 function raised(base: Polynomial, exponent: number): Polynomial {
-  if (base === one) {
-    return one;
+  if (base === one || exponent === 1) {
+    return base;
   }
   if (base.size === 1) {
     const [[degree, coefficient]] = base;
-    const isOne = coefficient.kind === 'number' && coefficient.value === 1;
-    return new Map([[degree * exponent, isOne ? coefficient : power(coefficient, number(exponent))]]);
+    return new Map([
+      [degree * exponent, isNumber(coefficient, 1) ? coefficient : power(coefficient, number(exponent))],
+    ]);
   }
   let result = base;
   for (let i = 1; i < exponent; i++) {
@@ -120,7 +140,7 @@ function raised(base: Polynomial, exponent: number): Polynomial {
 }
 
 const withoutZeros = (polynomial: Polynomial): Polynomial =>
-  new Map([...polynomial].filter(([, c]) => c.kind !== 'number' || c.value !== 0));
+  new Map([...polynomial].filter(([, coefficient]) => !isNumber(coefficient, 0)));
 
 /** `x^degree = value` when the polynomial has one power of the unknown beside its constant term; else undefined. */
 export function singlePower(polynomial: Polynomial): { degree: number; value: Expression } | undefined {
@@ -130,5 +150,8 @@ export function singlePower(polynomial: Polynomial): { degree: number; value: Ex
     return undefined;
   }
   const [[degree, coefficient]] = rest;
-  return { degree, value: divide(negate(constant), coefficient) };
+  // Of two ways to write the same, the one that begins without a sign.
+  const value =
+    coefficient.kind === 'negated' ? divide(constant, coefficient.operand) : divide(negate(constant), coefficient);
+  return { degree, value };
 }

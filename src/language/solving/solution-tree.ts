@@ -1,5 +1,6 @@
-import { children, Node, Operator, type SyntaxTree } from '../syntax/tree';
-import type { Expression } from './expression';
+import { children, Node, Operator, type SyntaxTree, textOf } from '../syntax/tree';
+import { type Expression, valueChildren } from './expression';
+import type { Equation, Unknown, Way } from './system';
 
 type Arrays = { -readonly [K in keyof SyntaxTree]: SyntaxTree[K] extends ArrayLike<number> ? number[] : never };
 
@@ -24,26 +25,73 @@ const columns = [
  */
 export class SolutionTree {
   private readonly arrays: Pick<Arrays, (typeof columns)[number]>;
+  /** For each node the written one that it is or copies; -1 for one that nobody wrote. */
+  private readonly origins: number[];
   private text: string;
 
   constructor(private readonly written: SyntaxTree) {
-    this.arrays = Object.fromEntries(columns.map((name) => [name, [...written[name]]])) as typeof this.arrays;
+    this.arrays = Object.fromEntries(
+      columns.map((name) => [name, [...written[name].subarray(0, written.count)]]),
+    ) as typeof this.arrays;
+    this.origins = Array.from({ length: written.count }, (_, node) => node);
     this.text = `${written.text}\n`;
   }
 
-  /** `name = expression`, standing at the unknown; its parts stand at the equation. */
-  definition(unknown: number, expression: (equation: number) => number, equation: number): number {
-    const name = this.copy(this.written.firstChildren[unknown]);
+  /** A Definition that stands at the unknown. */
+  definition(way: Exclude<Way, { kind: 'none' }>): number {
+    const { node } = way.unknown;
     const { starts, ends } = this.written;
-    return this.parent(Node.Definition, starts[unknown], ends[unknown], [name, expression(equation)]);
+    const value = way.kind === 'alone' ? this.solution(way) : this.together(way);
+    return this.parent(Node.Definition, [starts[node], ends[node]], [this.name(way.unknown), value]);
   }
 
-  /** An expression whose parts stand at the node `at`. */
-  expression(expression: Expression, at: number): number {
-    const { starts, ends } = this.written;
+  private solution({ unknown, equation, formulas }: Way & { kind: 'alone' }): number {
+    const at = this.spanOf(equation.node);
+    const list = this.parent(
+      Node.List,
+      at,
+      formulas.map((formula) => this.expression(formula, at)),
+    );
+    return this.parent(Node.Solution, at, [
+      this.name(unknown),
+      list,
+      this.equation(equation),
+      ...this.copiedRange(unknown),
+    ]);
+  }
+
+  private together({ unknown, unknowns, equations }: Way & { kind: 'together' }): number {
+    const at = this.spanOf(equations[0].node);
+    const inOrder = [unknown, ...unknowns.filter((other) => other !== unknown)];
+    return this.parent(Node.Together, at, [
+      this.name(unknowns[0]),
+      ...inOrder.map((one) => this.copy(one.node)),
+      ...equations.map((equation) => this.equation(equation)),
+    ]);
+  }
+
+  private equation({ node, left, right }: Equation): number {
+    const at = this.spanOf(node);
+    const made = this.parent(Node.Equation, at, [this.expression(left, at), this.expression(right, at)]);
+    this.origins[made] = node;
+    return made;
+  }
+
+  private name = ({ node }: Unknown): number => this.copy(this.written.firstChildren[node]);
+
+  private copiedRange({ node, hasBounds }: Unknown): number[] {
+    const { firstChildren, nextSiblings } = this.written;
+    return hasBounds ? [this.copy(nextSiblings[firstChildren[node]])] : [];
+  }
+
+  private spanOf = (node: number): Span => [this.written.starts[node], this.written.ends[node]];
+
+  /** An expression whose parts that nobody wrote stand at `at`. */
+  private expression(expression: Expression, at: Span): number {
     const inner = (part: Expression) => this.expression(part, at);
     switch (expression.kind) {
       case 'written':
+        return this.copy(expression.node, expression.put);
       case 'unknown':
         return this.copy(expression.node);
       case 'number': {
@@ -55,51 +103,56 @@ export class SolutionTree {
         return node;
       }
       case 'binary': {
-        const node = this.parent(Node.Binary, starts[at], ends[at], [inner(expression.left), inner(expression.right)]);
+        const node = this.parent(Node.Binary, at, [inner(expression.left), inner(expression.right)]);
         this.arrays.operators[node] = expression.operator;
         return node;
       }
       case 'negated': {
-        const node = this.parent(Node.Unary, starts[at], ends[at], [inner(expression.operand)]);
+        const node = this.parent(Node.Unary, at, [inner(expression.operand)]);
         this.arrays.operators[node] = Operator.Negate;
         return node;
       }
+      case 'converted':
+        return this.adopted(expression.node, [inner(expression.operand)]);
       case 'call': {
-        const argument = this.parent(Node.Argument, starts[at], ends[at], [inner(expression.argument)]);
-        return this.parent(Node.Call, starts[at], ends[at], [this.word(Node.Name, expression.name), argument]);
+        const argument = this.parent(Node.Argument, at, [inner(expression.argument)]);
+        return this.parent(Node.Call, at, [this.word(Node.Name, expression.name), argument]);
       }
     }
   }
 
-  /** The search for an unknown between the bounds of a range. */
-  root(unknown: number, range: number, left: Expression, right: Expression, at: number): number {
-    const { starts, ends, firstChildren } = this.written;
-    return this.parent(Node.Root, starts[at], ends[at], [
-      this.copy(firstChildren[unknown]),
-      ...[...children(this.written, range)].map((bound) => this.copy(bound)),
-      this.expression(left, at),
-      this.expression(right, at),
-    ]);
-  }
-
-  finish(): SyntaxTree {
-    const { written, arrays } = this;
+  finish(): { tree: SyntaxTree; origins: readonly number[] } {
+    const { written, arrays, origins } = this;
     const typed = Object.fromEntries(
       columns.map((name) => {
         const Typed = written[name].constructor as new (values: ArrayLike<number>) => SyntaxTree[typeof name];
         return [name, new Typed(arrays[name])];
       }),
     ) as unknown as Pick<SyntaxTree, (typeof columns)[number]>;
-    return { ...written, ...typed, text: this.text, count: arrays.kinds.length };
+    return { tree: { ...written, ...typed, text: this.text, count: arrays.kinds.length }, origins };
   }
 
-  /** A node with all that is below it, once more. */
-  private copy(node: number): number {
-    const below = [...children(this.written, node)].map((child) => this.copy(child));
+  /** A node with all that is below it, once more; names in `put` give way to expressions. */
+  private copy(node: number, put?: ReadonlyMap<string, Expression>): number {
+    const { written } = this;
+    const values = put && new Set(valueChildren(written, node));
+    const below = [...children(written, node)].map((child) => {
+      if (!values?.has(child)) {
+        return this.copy(child);
+      }
+      const by = written.kinds[child] === Node.Name ? put?.get(textOf(written, child)) : undefined;
+      return by ? this.expression(by, this.spanOf(child)) : this.copy(child, put);
+    });
+    return this.adopted(node, below);
+  }
+
+  /** A copy of one node above other children. */
+  private adopted(node: number, below: readonly number[]): number {
     const made = this.arrays.kinds.length;
     for (const name of columns) {
       this.arrays[name].push(this.written[name][node]);
     }
+    this.origins.push(node);
     this.adopt(made, below);
     return made;
   }
@@ -107,10 +160,10 @@ export class SolutionTree {
   private word(kind: Node, text: string): number {
     const start = this.text.length;
     this.text += `${text} `;
-    return this.parent(kind, start, start + text.length, []);
+    return this.parent(kind, [start, start + text.length], []);
   }
 
-  private parent(kind: Node, start: number, end: number, below: readonly number[]): number {
+  private parent(kind: Node, [start, end]: Span, below: readonly number[]): number {
     const { arrays } = this;
     const node = arrays.kinds.length;
     for (const name of columns) {
@@ -120,6 +173,7 @@ export class SolutionTree {
     arrays.starts[node] = start;
     arrays.ends[node] = end;
     arrays.units[node] = -1;
+    this.origins.push(-1);
     this.adopt(node, below);
     return node;
   }
@@ -133,3 +187,5 @@ export class SolutionTree {
     });
   }
 }
+
+type Span = readonly [start: number, end: number];

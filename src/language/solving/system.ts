@@ -1,174 +1,224 @@
+import { isBroken } from '../syntax/navigation';
 import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
-import { type Expression, holds, readExpression, substitute } from './expression';
-import { type Isolated, isolate } from './isolation';
+import { type Expression, holds, readExpression, sizeOf, substitute, subtract } from './expression';
+import { isAlwaysZero } from './identity';
+import { isolate } from './isolation';
+import { isLinear } from './linearity';
+import { polynomialOf } from './polynomial';
+import { type Report, reports } from './reports';
 
-interface Equation {
+export interface Equation {
   readonly node: number;
   readonly left: Expression;
   readonly right: Expression;
 }
 
-/** One unknown of a solve, and what was found for it. */
-export type Solved = { readonly unknown: number; readonly name: string } & (
-  | { readonly kind: 'isolated'; readonly equation: number; readonly isolated: Isolated }
-  /** It cannot be isolated: the place where both sides are equal is searched for between the bounds of `range`. */
-  | { readonly kind: 'sought'; readonly equation: Equation; readonly range: number }
-  /** `report` is absent where another unknown of the same solve has said it. */
-  | { readonly kind: 'failed'; readonly report?: { code: string; at: number; message: string } }
+/** One name behind `solve`. */
+export interface Unknown {
+  readonly node: number;
+  readonly name: string;
+  readonly hasBounds: boolean;
+}
+
+/** How one unknown is found. What is found may use other unknowns by name. */
+export type Way = { readonly unknown: Unknown } & (
+  /** From one equation: by a formula, of which there may be several, or else by a search between its bounds. */
+  | { readonly kind: 'alone'; readonly equation: Equation; readonly formulas: readonly Expression[] }
+  /** From as many linear equations as there are unknowns. */
+  | { readonly kind: 'together'; readonly equations: readonly Equation[]; readonly unknowns: readonly Unknown[] }
+  | { readonly kind: 'none' }
 );
 
-/** Finds each unknown of a Solve node from the equations below it. What is found may use other unknowns by name. */
-export function solveSystem(tree: SyntaxTree, solve: number): Solved[] {
-  const unknowns = [...children(tree, solve)].filter((node) => tree.kinds[node] === Node.Unknown);
-  const named = unknowns.map((unknown) => ({ unknown, name: textOf(tree, tree.firstChildren[unknown]) }));
-  const names = new Set(named.map(({ name }) => name));
-  const equations = [...children(tree, solve)]
+export interface Plan {
+  readonly ways: readonly Way[];
+  /** Why there is no way for some of them. */
+  readonly report?: Report;
+}
+
+/** Longer expressions are not worked with: nobody could read them, and time must stay bounded. */
+const longest = 200;
+
+/** Finds a way to each unknown of a Solve node from the equations below it, without knowing what anything stands for. */
+export function planOf(tree: SyntaxTree, solve: number): Plan {
+  const below = [...children(tree, solve)];
+  const unknowns = below.filter((node) => tree.kinds[node] === Node.Unknown).map((node) => unknownAt(tree, node));
+  const names = new Set(unknowns.map(({ name }) => name));
+  const none = (report?: Report): Plan => ({
+    ways: unknowns.map((unknown): Way => ({ kind: 'none', unknown })),
+    ...(report && { report }),
+  });
+  if (isBroken(tree, solve) || names.size < unknowns.length) {
+    return none(); // Reported already, or as a name that is defined twice.
+  }
+  const equations = below
     .filter((node) => tree.kinds[node] === Node.Equation)
     .map((node): Equation => {
       const left = tree.firstChildren[node];
-      return {
-        node,
-        left: readExpression(tree, left, names),
-        right: readExpression(tree, tree.nextSiblings[left], names),
-      };
+      const right = tree.nextSiblings[left];
+      return { node, left: readExpression(tree, left, names), right: readExpression(tree, right, names) };
     });
-  const fail = (report: { code: string; at: number; message: string }): Solved[] =>
-    named.map((one, i): Solved => ({ ...one, kind: 'failed', ...(i === 0 && { report }) }));
-  const count = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
-  const balance = `${count(names.size, 'unknown')} and ${count(equations.length, 'equation')}`;
-  if (equations.length < named.length) {
-    return fail({
-      code: 'too-few-equations',
-      at: named[equations.length].unknown,
-      message: `Found ${balance}: each unknown needs an equation of its own. Add an equation, or give one unknown a value.`,
-    });
+  const idle = unknowns.find(({ name }) => !equations.some((equation) => isIn(tree, equation, name)));
+  if (idle) {
+    return none(reports.inNoEquation(idle));
   }
-  if (equations.length > named.length) {
-    return fail({
-      code: 'too-many-equations',
-      at: equations[named.length].node,
-      message: `Found ${balance}. Take out one equation and write it as a \`check\`, or name another unknown.`,
-    });
+  if (equations.length < unknowns.length) {
+    return none(reports.tooFew(unknowns, equations.length));
   }
-  return new System(tree, equations, named).solve();
+  if (equations.length > unknowns.length) {
+    return none(reports.tooMany(unknowns, equations));
+  }
+  return new Planner(tree, equations, unknowns).plan();
 }
 
-class System {
-  private readonly left: Set<string>;
-  private readonly solved = new Map<string, Solved>();
+function unknownAt(tree: SyntaxTree, node: number): Unknown {
+  const name = tree.firstChildren[node];
+  const range = tree.nextSiblings[name];
+  return { node, name: textOf(tree, name), hasBounds: range >= 0 && tree.kinds[range] === Node.Range };
+}
+
+const isIn = (tree: SyntaxTree, { left, right }: Equation, name: string): boolean =>
+  holds(tree, left, name) || holds(tree, right, name);
+
+/** True when a step found a way to an unknown, a report when there is none. */
+type Found = boolean | Report;
+
+class Planner {
+  private readonly ways = new Map<Unknown, Way>();
 
   constructor(
     private readonly tree: SyntaxTree,
     private equations: readonly Equation[],
-    private readonly named: readonly { readonly unknown: number; readonly name: string }[],
-  ) {
-    this.left = new Set(named.map(({ name }) => name));
-  }
+    private readonly unknowns: readonly Unknown[],
+  ) {}
 
-  solve(): Solved[] {
-    while (this.left.size > 0 && (this.fromOne(false) || this.bySubstitution() || this.fromOne(true))) {
-      // Each round finds one unknown.
+  plan(): Plan {
+    let found: Found = true;
+    while (this.left.length > 0 && found === true) {
+      found = this.fromOne() || this.fromLast() || this.bySubstitution() || this.stuck();
     }
-    return this.named.map((one) => this.solved.get(one.name) ?? { ...one, kind: 'failed', ...this.reportFor(one) });
+    const ways = this.unknowns.map((unknown): Way => this.ways.get(unknown) ?? { kind: 'none', unknown });
+    return { ways, ...(typeof found === 'object' && { report: found }) };
   }
 
-  private unknownsIn({ left, right }: Equation): string[] {
-    return [...this.left].filter((name) => holds(this.tree, left, name) || holds(this.tree, right, name));
+  private get left(): Unknown[] {
+    return this.unknowns.filter((unknown) => !this.ways.has(unknown));
   }
 
-  /** From an equation with one unknown left: by turning it round, or else by a search. */
-  private fromOne(mayBeSought: boolean): boolean {
+  private unknownsIn(equation: Equation): Unknown[] {
+    return this.left.filter(({ name }) => isIn(this.tree, equation, name));
+  }
+
+  /** From an equation with one unknown left. One that has none left says nothing new, or contradicts the others. */
+  private fromOne(): Found {
     for (const equation of this.equations) {
-      const [name, ...others] = this.unknownsIn(equation);
-      if (name === undefined || others.length > 0) {
+      const [unknown, ...others] = this.unknownsIn(equation);
+      if (!unknown || this.saysNothing(equation)) {
+        return isAlwaysZero(this.tree, subtract(equation.left, equation.right))
+          ? reports.repeats(this.tree, equation)
+          : reports.contradicts(this.tree, equation);
+      }
+      if (others.length > 0) {
         continue;
       }
-      const one = this.named.find((candidate) => candidate.name === name)!;
-      const range = this.rangeOf(one.unknown);
-      const isolated = this.isolated(equation, name);
-      if (isolated && !(isolated.hasOpposite && range >= 0 && !this.startsAtZeroOrMore(range))) {
-        this.take(equation, name, { ...one, kind: 'isolated', equation: equation.node, isolated });
-        return true;
+      const formulas = this.isolated(equation, unknown);
+      if (formulas.length === 0 && !unknown.hasBounds) {
+        return reports.notAlone(this.tree, equation, unknown);
       }
-      if (mayBeSought && range >= 0) {
-        this.take(equation, name, { ...one, kind: 'sought', equation, range });
-        return true;
+      return this.take({ kind: 'alone', unknown, equation, formulas });
+    }
+    return false;
+  }
+
+  /** An unknown that stands in one equation only is found from it last, once all else in it is known. */
+  private fromLast(): boolean {
+    for (const unknown of this.left) {
+      const [equation, ...others] = this.equations.filter((one) => isIn(this.tree, one, unknown.name));
+      if (equation && others.length === 0) {
+        const formulas = this.isolated(equation, unknown);
+        if (formulas.length > 0 || unknown.hasBounds) {
+          return this.take({ kind: 'alone', unknown, equation, formulas });
+        }
       }
     }
     return false;
   }
 
-  /** Turns one equation round for one of several unknowns and puts that in all the others. */
+  /**
+   * Turns one equation round for one of several unknowns and puts that in all the others: the shortest, and rather one
+   * without bounds. Three and more linear equations are solved together, because their formulas are too long to read.
+   */
   private bySubstitution(): boolean {
-    for (const equation of this.equations) {
-      for (const name of this.unknownsIn(equation)) {
-        const isolated = this.isolated(equation, name);
-        if (!isolated || isolated.hasOpposite || isolated.notNegative.length > 0) {
-          continue;
-        }
-        const others = this.equations.filter((other) => other !== equation);
-        const replaced = others.flatMap((other): Equation[] => {
-          const left = substitute(this.tree, other.left, name, isolated.value);
-          const right = substitute(this.tree, other.right, name, isolated.value);
-          return left && right ? [{ ...other, left, right }] : [];
-        });
-        if (replaced.length === others.length && others.length > 0) {
-          const one = this.named.find((candidate) => candidate.name === name)!;
-          this.take(equation, name, { ...one, kind: 'isolated', equation: equation.node, isolated });
-          this.equations = replaced;
-          return true;
-        }
+    const { left } = this;
+    const isIdle = left.some(({ name }) => !this.equations.some((equation) => isIn(this.tree, equation, name)));
+    if (isIdle) {
+      return false;
+    }
+    if (left.length > 2 && this.areLinear()) {
+      return this.together();
+    }
+    const choices = this.equations
+      .flatMap((equation) =>
+        this.unknownsIn(equation).flatMap((unknown) => {
+          const formulas = this.isolated(equation, unknown);
+          return formulas.length === 1 ? [{ equation, unknown, formula: formulas[0] }] : [];
+        }),
+      )
+      .map((choice) => ({ ...choice, cost: this.costOf(choice) }))
+      .sort((a, b) => a.cost - b.cost);
+    for (const { equation, unknown, formula } of choices) {
+      const put = (side: Expression) => substitute(this.tree, side, unknown.name, formula);
+      const others = this.equations.filter((other) => other !== equation);
+      const replaced = others.map((other) => ({ ...other, left: put(other.left), right: put(other.right) }));
+      if (replaced.every((other) => sizeOf(other.left) + sizeOf(other.right) <= longest)) {
+        this.take({ kind: 'alone', unknown, equation, formulas: [formula] });
+        this.equations = replaced;
+        return true;
       }
     }
-    return false;
+    return this.areLinear() && this.together();
   }
 
-  private isolated({ left, right }: Equation, name: string): Isolated | undefined {
+  private costOf({ equation, unknown, formula }: { equation: Equation; unknown: Unknown; formula: Expression }): number {
+    const stands = [equation.left, equation.right].some((side) => side.kind === 'unknown' && side.name === unknown.name);
+    return sizeOf(formula) + (unknown.hasBounds ? longest : 0) - (stands ? 1.5 : 0);
+  }
+
+  private areLinear(): boolean {
+    const names = this.left.map(({ name }) => name);
+    return this.equations.every(({ left, right }) => isLinear(this.tree, left, names) && isLinear(this.tree, right, names));
+  }
+
+  private together(): boolean {
+    const { left: unknowns, equations } = this;
+    for (const unknown of unknowns) {
+      this.ways.set(unknown, { kind: 'together', unknown, equations, unknowns });
+    }
+    this.equations = [];
+    return true;
+  }
+
+  private stuck(): Report {
+    const { left, equations } = this;
+    const idle = left.find(({ name }) => !equations.some((equation) => isIn(this.tree, equation, name)));
+    return idle ? reports.noneLeft(idle) : reports.tangled(this.tree, left, equations[0]);
+  }
+
+  /** True when the unknowns of an equation cancel out. */
+  private saysNothing({ left, right }: Equation): boolean {
+    const names = this.left.map(({ name }) => name).filter((name) => isIn(this.tree, { node: -1, left, right }, name));
+    return names.every((name) => {
+      const polynomial = polynomialOf(this.tree, left, right, name);
+      return polynomial !== undefined && [...polynomial.keys()].every((degree) => degree === 0);
+    });
+  }
+
+  private isolated({ left, right }: Equation, { name }: Unknown): Expression[] {
     return isolate(this.tree, left, right, name);
   }
 
-  private take(equation: Equation, name: string, solved: Solved): void {
-    this.solved.set(name, solved);
-    this.left.delete(name);
-    this.equations = this.equations.filter((other) => other !== equation);
-  }
-
-  private rangeOf(unknown: number): number {
-    const range = this.tree.nextSiblings[this.tree.firstChildren[unknown]];
-    return range >= 0 && this.tree.kinds[range] === Node.Range ? range : -1;
-  }
-
-  private startsAtZeroOrMore(range: number): boolean {
-    const kind = this.tree.kinds[this.tree.firstChildren[range]];
-    return kind === Node.Quantity || kind === Node.Number;
-  }
-
-  /** Why an unknown was not found. */
-  private reportFor({ unknown, name }: { unknown: number; name: string }) {
-    const own = this.equations.find((equation) => this.unknownsIn(equation).includes(name));
-    if (!own) {
-      return {
-        report: {
-          code: 'too-few-equations',
-          at: unknown,
-          message: `No equation is left to find \`${name}\` from: the others are used up, or say the same thing twice. Add an independent equation.`,
-        },
-      };
-    }
-    return this.unknownsIn(own).length === 1
-      ? {
-          report: {
-            code: 'cannot-infer-unknown',
-            at: unknown,
-            message: `\`${name}\` cannot be brought to stand alone in \`${textOf(this.tree, own.node)}\`. Say where to search, \`${name} in low .. high\`, or add an equation.`,
-          },
-        }
-      : {
-          report: {
-            code: 'not-available',
-            at: unknown,
-            message: `Searching for several unknowns at once is not available in this version: \`${name}\` and others hang on each other in \`${textOf(this.tree, own.node)}\`.`,
-          },
-        };
+  private take(way: Way & { kind: 'alone' }): true {
+    this.ways.set(way.unknown, way);
+    this.equations = this.equations.filter((other) => other !== way.equation);
+    return true;
   }
 }

@@ -94,10 +94,15 @@ export enum Node {
   /** Children: list expression, condition. `panel.load where panel.phase == "A"` */
   Where,
   /**
-   * Children: Name (unknown), low expression, high expression, left expression, right expression. The value of the
-   * unknown between low and high where left equals right. Never written so: solving makes it.
+   * Children: Name (unknown), List (formulas that may give it), Equation (what it must satisfy), Range?. Never written
+   * so: solving makes it.
    */
-  Root,
+  Solution,
+  /**
+   * Children: Name (first unknown of the solve), Unknown (the one wanted), Unknown (the others)…, Equation (linear)….
+   * Never written so: solving makes it.
+   */
+  Together,
 }
 
 /** Operators of Binary and Unary nodes. */
