@@ -30,7 +30,8 @@ const named = ({ name }: StatementResult) => (name === undefined ? {} : { name }
 
 const endsInResult = (last: Step | undefined): boolean =>
   last !== undefined &&
-  (last.kind === 'taken' || ((last.kind === 'formula' || last.kind === 'table') && !isComposite(last.result)));
+  (last.kind === 'taken' ||
+    ((last.kind === 'formula' || last.kind === 'table' || last.kind === 'solution') && !isComposite(last.result)));
 
 /** A call that shows no step and takes nothing unsaid, as `meter` does: its result alone says it all. */
 const isBareCall = (block: Block): boolean => block.kind === 'group' && block.blocks.length === 0;

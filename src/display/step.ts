@@ -4,6 +4,7 @@ import { formulaBlocks, heading, type Place, type Side } from './formula';
 import { symbolText } from './letter-symbol';
 import { valueLatex } from './maths-latex';
 import type { Block } from './output';
+import { equationBlock, solutionBlock } from './solution';
 import { showValue } from './value';
 import { valueTable } from './value-table';
 import { verdictBlock } from './verdict';
@@ -47,6 +48,10 @@ function stepBlocks(step: Step, place: Place): Block[] {
       return [callBlock(step)];
     case 'taken':
       return takenBlocks(step, heading(step.symbol, statement));
+    case 'equation':
+      return [equationBlock(step)];
+    case 'solution':
+      return [solutionBlock(step, place)];
   }
 }
 

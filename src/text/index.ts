@@ -1,6 +1,6 @@
-export { figure } from './figure';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic';
 export { applyEdits, type Edit } from './edit';
+export { figure } from './figure';
 export { type LineColumn, LineIndex } from './line-index';
 export { cover, type Span, shift, span, touches } from './span';
 export type { TableReference } from './table-reference';

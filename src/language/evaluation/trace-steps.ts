@@ -2,6 +2,7 @@ import { differenceOn } from '../checking/arithmetic';
 import type { Statement } from '../checking/binding';
 import type { Meaning } from '../checking/meaning';
 import type { Type } from '../checking/type';
+import { solutionSteps } from '../solving/solution-steps';
 import { children, Node, Operator, type SyntaxTree, spanOf } from '../syntax/tree';
 import { mathsOf, substitutedOf } from './maths-tree';
 import { quantityValue } from './read-value';
@@ -37,7 +38,16 @@ export function traceOf({ statement, replay, listener, name, remark, there }: To
     };
   }
   const isCheck = tree.kinds[statement.node] === Node.Check;
-  if (isCheck) {
+  if (tree.kinds[expression] === Node.Solution || tree.kinds[expression] === Node.Together) {
+    const symbol = name === undefined ? undefined : symbolOf(name);
+    steps.push(
+      ...solutionSteps(replay, expression, {
+        ...(symbol && { symbol }),
+        result,
+        ...(remark !== undefined && { remark }),
+      }),
+    );
+  } else if (isCheck) {
     steps.push({
       kind: 'comparison',
       formula: mathsOf(replay, expression),

@@ -9,7 +9,16 @@ export interface Trace {
   readonly steps: readonly Step[];
 }
 
-export type Step = FormulaStep | TableStep | ChoiceStep | AssumptionStep | ComparisonStep | CallStep | TakenStep;
+export type Step =
+  | FormulaStep
+  | TableStep
+  | ChoiceStep
+  | AssumptionStep
+  | ComparisonStep
+  | CallStep
+  | TakenStep
+  | EquationStep
+  | SolutionStep;
 
 /** `symbol = formula = formula with its numbers = result` */
 export interface FormulaStep {
@@ -78,6 +87,25 @@ export interface TakenStep {
   /** Tables and assumptions behind the names that went into it there. */
   readonly behind: readonly Step[];
   readonly result: Value;
+}
+
+/** An equation that an unknown is found from, before it is turned round. */
+export interface EquationStep {
+  readonly kind: 'equation';
+  readonly left: Maths;
+  readonly right: Maths;
+}
+
+/** An unknown that no formula gives. */
+export interface SolutionStep {
+  readonly kind: 'solution';
+  readonly symbol?: LetterSymbol;
+  /** Searched for between two values, or found together with other unknowns of linear equations. */
+  readonly by:
+    | { readonly kind: 'search'; readonly low: Value; readonly high: Value }
+    | { readonly kind: 'linear'; readonly together: readonly string[] };
+  readonly result: Value;
+  readonly remark?: string;
 }
 
 /** A letter symbol: `I`, or `I` with the upright subscript `load`. */

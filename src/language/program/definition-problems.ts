@@ -17,7 +17,9 @@ const related = (from: Statement, statement: Statement, message: string, name?: 
 
 /** In an order that does not hang on the history of edits. */
 export const inOrder = (statements: Iterable<Statement>): Statement[] =>
-  [...statements].sort((a, b) => (a.cell.id < b.cell.id ? -1 : a.cell.id > b.cell.id ? 1 : a.index - b.index || a.node - b.node));
+  [...statements].sort((a, b) =>
+    a.cell.id < b.cell.id ? -1 : a.cell.id > b.cell.id ? 1 : a.index - b.index || a.node - b.node,
+  );
 
 /** One report for each name that other statements define, too. */
 export function duplicates(statement: Statement): Diagnostic[] {

@@ -224,6 +224,9 @@ export function divide(left: Expression, right: Expression): Expression {
 }
 
 export function power(left: Expression, right: Expression): Expression {
+  if (left.kind === 'number' && right.kind === 'number' && Number.isFinite(left.value ** right.value)) {
+    return number(left.value ** right.value);
+  }
   return isNumber(right, 1) ? left : { kind: 'binary', operator: Operator.Power, left, right };
 }
 

@@ -99,9 +99,5 @@ function fromQuadratic(polynomial: Polynomial): Expression[] {
   const square = subtract(power(b, number(2)), multiply(number(4), multiply(a, c)));
   const root = call('sqrt', square);
   const under = multiply(number(2), a);
-  return [
-    divide(add(negate(b), root), under),
-    divide(subtract(negate(b), root), under),
-    divide(negate(c), b),
-  ];
+  return [divide(add(negate(b), root), under), divide(subtract(negate(b), root), under), divide(negate(c), b)];
 }

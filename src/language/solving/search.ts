@@ -37,7 +37,9 @@ export function search(f: (x: number) => number, low: number, high: number): Sea
 }
 
 function placesBetween(low: number, high: number): number[] {
-  const even = Array.from({ length: samples + 1 }, (_, i) => (i === samples ? high : low + ((high - low) * i) / samples));
+  const even = Array.from({ length: samples + 1 }, (_, i) =>
+    i === samples ? high : low + ((high - low) * i) / samples,
+  );
   if (low <= 0 || high / low <= wide) {
     return even;
   }

@@ -1,7 +1,7 @@
-import { runWithDoubt } from '../evaluation/propagation';
 import { combine, type Gradient, type Source } from '../evaluation/gradient';
 import type { Machine, NoValue, Site } from '../evaluation/machine';
 import { nearness } from '../evaluation/operations';
+import { runWithDoubt } from '../evaluation/propagation';
 import type { Outcomes } from './outcomes';
 import { residual, type SidesCode, satisfies } from './residual';
 import { search } from './search';

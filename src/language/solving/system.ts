@@ -21,8 +21,10 @@ export interface Unknown {
 }
 
 /** How one unknown is found. What is found may use other unknowns by name. */
-export type Way = { readonly unknown: Unknown } & (
-  /** From one equation: by a formula, of which there may be several, or else by a search between its bounds. */
+export type Way = {
+  readonly unknown: Unknown;
+} & /** From one equation: by a formula, of which there may be several, or else by a search between its bounds. */
+(
   | { readonly kind: 'alone'; readonly equation: Equation; readonly formulas: readonly Expression[] }
   /** From as many linear equations as there are unknowns. */
   | { readonly kind: 'together'; readonly equations: readonly Equation[]; readonly unknowns: readonly Unknown[] }
@@ -178,14 +180,26 @@ class Planner {
     return this.areLinear() && this.together();
   }
 
-  private costOf({ equation, unknown, formula }: { equation: Equation; unknown: Unknown; formula: Expression }): number {
-    const stands = [equation.left, equation.right].some((side) => side.kind === 'unknown' && side.name === unknown.name);
+  private costOf({
+    equation,
+    unknown,
+    formula,
+  }: {
+    equation: Equation;
+    unknown: Unknown;
+    formula: Expression;
+  }): number {
+    const stands = [equation.left, equation.right].some(
+      (side) => side.kind === 'unknown' && side.name === unknown.name,
+    );
     return sizeOf(formula) + (unknown.hasBounds ? longest : 0) - (stands ? 1.5 : 0);
   }
 
   private areLinear(): boolean {
     const names = this.left.map(({ name }) => name);
-    return this.equations.every(({ left, right }) => isLinear(this.tree, left, names) && isLinear(this.tree, right, names));
+    return this.equations.every(
+      ({ left, right }) => isLinear(this.tree, left, names) && isLinear(this.tree, right, names),
+    );
   }
 
   private together(): boolean {

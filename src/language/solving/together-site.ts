@@ -1,5 +1,5 @@
 import { combine, type Gradient } from '../evaluation/gradient';
-import { type Machine, NoValue, type Site } from '../evaluation/machine';
+import type { Machine, NoValue, Site } from '../evaluation/machine';
 import { runWithDoubt } from '../evaluation/propagation';
 import { type LinearSolution, solveLinear } from './linear-system';
 import type { Outcomes } from './outcomes';

@@ -1,10 +1,3 @@
-import { argumentNodes } from '../checking/arguments';
-import { Checker } from '../checking/checker';
-import { check } from '../checking/expressions';
-import { resultTypeOf } from '../checking/result-types';
-import type { Type } from '../checking/type';
-import { ownUnit, type QuantityOf } from '../checking/types';
-import { Node, Operator, textOf } from '../syntax/tree';
 import {
   type Dimension,
   dimensionless,
@@ -13,6 +6,13 @@ import {
   quantityType,
   raiseDimension,
 } from '../../units';
+import { argumentNodes } from '../checking/arguments';
+import type { Checker } from '../checking/checker';
+import { check } from '../checking/expressions';
+import { resultTypeOf } from '../checking/result-types';
+import type { Type } from '../checking/type';
+import { ownUnit, type QuantityOf } from '../checking/types';
+import { Node, Operator, textOf } from '../syntax/tree';
 import { mentions, valueChildren } from './expression';
 import type { Sides } from './solution-parts';
 
