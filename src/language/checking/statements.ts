@@ -12,9 +12,7 @@ import { checkTaken } from './taken-names';
 import type { Type } from './type';
 import { plainNumberType, unknownType } from './types';
 
-const notYet = new Map<Node, string>([
-  [Node.Schedule, '`schedule`'],
-]);
+const notYet = new Map<Node, string>([[Node.Schedule, '`schedule`']]);
 
 /** Checks one statement; its names take the type found. True when its reports hang on which other names there are. */
 export function checkStatement(statement: Statement): boolean {

@@ -1,3 +1,4 @@
+import { absoluteTemperature, temperatureDifference } from '../../units';
 import { misfit } from '../checking/arithmetic';
 import { Checker } from '../checking/checker';
 import { check } from '../checking/expressions';
@@ -49,11 +50,17 @@ export function typesOfUnknowns(
     }
   }
   const open = unknowns.filter(({ name }) => !types.has(name)).map(({ name }) => name);
-  for (const [name, type] of dimensionsOf(quietly(c, types), equations, open)) {
-    types.set(name, type);
-  }
-  return types;
+  const found = dimensionsOf(quietly(c, types), equations, open);
+  const onScale = new Map([...found].map(([name, type]) => [name, onAScale(c, type)]));
+  // A temperature is one on a scale where the equations fit so, else a difference.
+  const isOnScale =
+    [...found].some(([name, type]) => type !== onScale.get(name)) &&
+    equations.every((equation) => sidesFit(c, equation, new Map([...types, ...onScale])));
+  return new Map([...types, ...(isOnScale ? onScale : found)]);
 }
+
+const onAScale = (c: Checker, type: QuantityOf): QuantityOf =>
+  type.quantity === temperatureDifference ? c.context.arithmetic.canonical(absoluteTemperature) : type;
 
 /** The type of both ends of a range, or undefined. */
 export function typeOfBounds(c: Checker, { low, high }: Bounds): QuantityOf | undefined {

@@ -101,13 +101,12 @@ function outcomesOf(
 ): Outcomes {
   const { tree, types } = meaning;
   const text = textOf(tree, equation.node).replace(/\s+/g, ' ');
-  const { starts, ends } = tree;
   return new Outcomes(
     name,
     `\`${text.length > longest ? `${text.slice(0, longest - 1)}…` : text}\``,
     types[node] as QuantityOf,
     { equation: equation.node, unknown: tree.firstChildren[node] },
-    bounds && tree.text.slice(starts[bounds.low], ends[bounds.high]),
+    bounds && { low: textOf(tree, bounds.low), high: textOf(tree, bounds.high) },
   );
 }
 

@@ -1,5 +1,6 @@
-import { Operator, type SyntaxTree, textOf } from '../syntax/tree';
-import type { Expression } from './expression';
+import { parseUnit, toBase } from '../../units';
+import { Node, Operator, type SyntaxTree, textOf } from '../syntax/tree';
+import { type Expression, valueChildren } from './expression';
 
 /** Two values taken for every part that stays whole: a chance hit at one of them is not one at both. */
 const trials = [1, 2];
@@ -17,6 +18,35 @@ export const isAlwaysZero = (tree: SyntaxTree, expression: Expression): boolean 
     return Math.abs(value) <= rounding * largest;
   });
 
+/** True when an expression is of literals alone, so that it is what it is whatever the sheet says. */
+export function isLiteral(tree: SyntaxTree, expression: Expression): boolean {
+  switch (expression.kind) {
+    case 'number':
+      return true;
+    case 'written':
+      return !expression.put && isLiteralNode(tree, expression.node);
+    case 'binary':
+      return isLiteral(tree, expression.left) && isLiteral(tree, expression.right);
+    case 'negated':
+    case 'converted':
+      return isLiteral(tree, expression.operand);
+    default:
+      return false;
+  }
+}
+
+const literalKinds: ReadonlySet<Node> = new Set([
+  Node.Number,
+  Node.Quantity,
+  Node.Group,
+  Node.Convert,
+  Node.Unary,
+  Node.Binary,
+]);
+
+const isLiteralNode = (tree: SyntaxTree, node: number): boolean =>
+  literalKinds.has(tree.kinds[node]) && valueChildren(tree, node).every((child) => isLiteralNode(tree, child));
+
 interface Trial {
   readonly value: number;
   /** The largest number that went into the value. */
@@ -31,7 +61,9 @@ function evaluate(tree: SyntaxTree, expression: Expression, trial: number): Tria
     case 'unknown':
       return arbitrary(expression.name, trial);
     case 'written':
-      return arbitrary(textWith(tree, expression, trial), trial);
+      return expression.put
+        ? arbitrary(textWith(tree, expression, trial), trial)
+        : evaluateWritten(tree, expression.node, trial);
     case 'negated': {
       const { value, largest } = inner(expression.operand);
       return { value: -value, largest };
@@ -42,6 +74,36 @@ function evaluate(tree: SyntaxTree, expression: Expression, trial: number): Tria
       return arbitrary(`${expression.name} of ${inner(expression.argument).value}`, trial);
     case 'binary':
       return combine(expression.operator, inner(expression.left), inner(expression.right));
+  }
+}
+
+/** A part as written: its literals are what they say, its arithmetic is done. */
+function evaluateWritten(tree: SyntaxTree, node: number, trial: number): Trial {
+  const { kinds, operators, firstChildren, nextSiblings, numbers } = tree;
+  const first = firstChildren[node];
+  switch (kinds[node] as Node) {
+    case Node.Number:
+      return { value: numbers[node], largest: Math.abs(numbers[node]) };
+    case Node.Quantity: {
+      const unit = parseUnit(tree.unitTexts[tree.units[node]]);
+      const value = 'problem' in unit ? numbers[node] : toBase(numbers[node], unit);
+      return { value, largest: Math.abs(value) };
+    }
+    case Node.Group:
+    case Node.Convert:
+      return evaluateWritten(tree, first, trial);
+    case Node.Unary: {
+      const { value, largest } = evaluateWritten(tree, first, trial);
+      return { value: operators[node] === Operator.Negate ? -value : value, largest };
+    }
+    case Node.Binary:
+      return combine(
+        operators[node] as Operator,
+        evaluateWritten(tree, first, trial),
+        evaluateWritten(tree, nextSiblings[first], trial),
+      );
+    default:
+      return arbitrary(textOf(tree, node).replace(/\s+/g, ''), trial);
   }
 }
 

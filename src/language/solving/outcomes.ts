@@ -13,7 +13,7 @@ export class Outcomes {
     private readonly type: QuantityOf,
     /** Nodes as written: the equation, the name behind `solve` with its bounds, and both bounds. */
     private readonly nodes: { readonly equation: number; readonly unknown: number },
-    private readonly boundsText: string | undefined,
+    private readonly bounds?: { readonly low: string; readonly high: string },
   ) {}
 
   /** None of the formulas has a value that satisfies the equation. */
@@ -31,7 +31,7 @@ export class Outcomes {
   several(values: readonly number[]): NoValue {
     const { name } = this;
     const [low, high] = [...values].sort((a, b) => a - b).map((value) => this.text(value));
-    const bounds = this.boundsText === undefined ? 'Bounds choose one' : 'Narrower bounds choose one';
+    const bounds = this.bounds ? 'Narrower bounds choose one' : 'Bounds choose one';
     return new NoValue(
       'several-solutions',
       `\`${name}\` may be ${this.list(values, 'or')}: each satisfies the equations. ${bounds}: write \`${name} in low .. high\` behind \`solve\`, with ${low} or ${high} alone between them.`,
@@ -40,7 +40,8 @@ export class Outcomes {
   }
 
   outside(values: readonly number[], low: number, high: number): NoValue {
-    const not = values.length > 1 ? 'none of which lies' : 'which does not lie';
+    const not =
+      values.length > 2 ? 'none of which lies' : values.length > 1 ? 'neither of which lies' : 'which does not lie';
     return new NoValue(
       'no-solution',
       `The equations make \`${this.name}\` ${this.list(values, 'or')}, ${not} between ${this.text(low)} and ${this.text(high)}. Widen the bounds, or check the equations.`,
@@ -51,18 +52,23 @@ export class Outcomes {
   emptyBounds(): NoValue {
     return new NoValue(
       'empty-bounds',
-      `Nothing lies between the bounds \`${this.boundsText}\`: the lower one comes first. Swap them, or move them apart.`,
+      `Nothing lies ${this.between}: the lower bound comes first. Swap the two, or move them apart.`,
       this.nodes.unknown,
     );
   }
 
-  ofSearch({ roots, jumps, hasValues }: Search, ends: readonly { left: number; right: number }[]): NoValue {
+  private get between(): string {
+    const { low, high } = this.bounds ?? { low: '', high: '' };
+    return `between \`${low}\` and \`${high}\``;
+  }
+
+  ofSearch({ roots, jumps, values }: Search, ends: readonly { left: number; right: number }[]): NoValue {
     const { name, equation } = this;
     if (roots.length > 1) {
       return this.several(roots);
     }
-    const between = `between \`${this.boundsText}\``;
-    if (!hasValues) {
+    const { between } = this;
+    if (values === 'none') {
       const message = `${equation} has no value anywhere ${between}: what it calls refuses every value of \`${name}\` there. Move the bounds to where it has one.`;
       return new NoValue('no-solution', message, this.nodes.unknown);
     }
@@ -76,7 +82,8 @@ export class Outcomes {
       signs[0] === signs[1] && signs[0] !== 0 && !Number.isNaN(signs[0])
         ? `: the left side is ${signs[0] > 0 ? 'greater' : 'less'} than the right at both ends`
         : '';
-    const message = `No value of \`${name}\` ${between} satisfies ${equation}${side}. Widen the bounds, or check the equation.`;
+    const gap = values === 'some' ? ' In part of that range it has no value.' : '';
+    const message = `No value of \`${name}\` ${between} satisfies ${equation}${side}.${gap} Widen the bounds, or check the equation.`;
     return new NoValue('no-solution', message, this.nodes.unknown);
   }
 

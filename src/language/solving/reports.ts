@@ -40,13 +40,13 @@ export const reports = {
   repeats: (tree: SyntaxTree, { node }: Equation): Report => ({
     code: 'too-few-equations',
     at: node,
-    message: `${quoted(tree, node)} says nothing that the other equations do not say already. Put an independent equation in its place.`,
+    message: `${quoted(tree, node)} says nothing about the unknowns that the other equations do not say: put together, they cancel out. Put an independent equation in its place.`,
   }),
 
   contradicts: (tree: SyntaxTree, { node }: Equation): Report => ({
     code: 'no-solution',
     at: node,
-    message: `No values satisfy ${quoted(tree, node)} along with the other equations: the unknowns cancel out, and what is left is not equal. Check the signs and terms.`,
+    message: `No values satisfy ${quoted(tree, node)} along with the other equations: put together, the unknowns cancel out, and what is left is not equal. Check the signs and terms.`,
   }),
 
   notAlone: (tree: SyntaxTree, { node }: Equation, { node: at, name }: Unknown): Report => ({

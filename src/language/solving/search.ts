@@ -4,8 +4,8 @@ export interface Search {
   readonly roots: readonly number[];
   /** Places where it changes its sign without being zero: it jumps there. */
   readonly jumps: readonly number[];
-  /** False where it has no value anywhere. */
-  readonly hasValues: boolean;
+  /** Whether it has a value at the places looked at. */
+  readonly values: 'all' | 'some' | 'none';
 }
 
 /** Places at which the function is looked at first. */
@@ -33,7 +33,8 @@ export function search(f: (x: number) => number, low: number, high: number): Sea
       roots.push(...touching(f, xs[i - 2], xs[i]));
     }
   }
-  return { roots: distinct(roots, high - low), jumps, hasValues: ys.some(Number.isFinite) };
+  const values = ys.every(Number.isFinite) ? 'all' : ys.some(Number.isFinite) ? 'some' : 'none';
+  return { roots: distinct(roots, high - low), jumps, values };
 }
 
 function placesBetween(low: number, high: number): number[] {

@@ -1,7 +1,7 @@
 import { isBroken } from '../syntax/navigation';
 import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { type Expression, holds, readExpression, sizeOf, substitute, subtract } from './expression';
-import { isAlwaysZero } from './identity';
+import { isAlwaysZero, isLiteral } from './identity';
 import { isolate } from './isolation';
 import { isLinear } from './linearity';
 import { polynomialOf } from './polynomial';
@@ -23,8 +23,7 @@ export interface Unknown {
 /** How one unknown is found. What is found may use other unknowns by name. */
 export type Way = {
   readonly unknown: Unknown;
-} & /** From one equation: by a formula, of which there may be several, or else by a search between its bounds. */
-(
+} /** From one equation: by a formula, of which there may be several, or else by a search between its bounds. */ & (
   | { readonly kind: 'alone'; readonly equation: Equation; readonly formulas: readonly Expression[] }
   /** From as many linear equations as there are unknowns. */
   | { readonly kind: 'together'; readonly equations: readonly Equation[]; readonly unknowns: readonly Unknown[] }
@@ -115,9 +114,9 @@ class Planner {
     for (const equation of this.equations) {
       const [unknown, ...others] = this.unknownsIn(equation);
       if (!unknown || this.saysNothing(equation)) {
-        return isAlwaysZero(this.tree, subtract(equation.left, equation.right))
-          ? reports.repeats(this.tree, equation)
-          : reports.contradicts(this.tree, equation);
+        return this.isContradiction(equation)
+          ? reports.contradicts(this.tree, equation)
+          : reports.repeats(this.tree, equation);
       }
       if (others.length > 0) {
         continue;
@@ -215,6 +214,16 @@ class Planner {
     const { left, equations } = this;
     const idle = left.find(({ name }) => !equations.some((equation) => isIn(this.tree, equation, name)));
     return idle ? reports.noneLeft(idle) : reports.tangled(this.tree, left, equations[0]);
+  }
+
+  /** True when what is left of an equation, once the unknowns cancel out, is of numbers alone that are not equal. */
+  private isContradiction({ left, right }: Equation): boolean {
+    const names = this.left.map(({ name }) => name).filter((name) => isIn(this.tree, { node: -1, left, right }, name));
+    const rest =
+      names.length === 0
+        ? subtract(left, right)
+        : (polynomialOf(this.tree, left, right, names[0])?.get(0) ?? subtract(left, left));
+    return isLiteral(this.tree, rest) && !isAlwaysZero(this.tree, rest);
   }
 
   /** True when the unknowns of an equation cancel out. */
