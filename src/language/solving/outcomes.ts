@@ -57,6 +57,15 @@ export class Outcomes {
     );
   }
 
+  /** Both sides meet without crossing: the least change of a reading makes two solutions of it, or none. */
+  touching(): NoValue {
+    return new NoValue(
+      'cannot-tell',
+      `The sides of ${this.equation} only touch at the value of \`${this.name}\`: within the doubt of the readings there may be two solutions or none. Give what is uncertain a value without doubt, or check the equation.`,
+      this.nodes.unknown,
+    );
+  }
+
   private get between(): string {
     const { low, high } = this.bounds ?? { low: '', high: '' };
     return `between \`${low}\` and \`${high}\``;

@@ -1,4 +1,4 @@
-import { combine, type Gradient, type Source } from '../evaluation/gradient';
+import { combine, Gradient, Source } from '../evaluation/gradient';
 import type { Machine, NoValue, Site } from '../evaluation/machine';
 import { nearness } from '../evaluation/operations';
 import { runWithDoubt } from '../evaluation/propagation';
@@ -33,14 +33,17 @@ export class FormulaSite implements Site {
   }
 
   runWithDoubt(machine: Machine): void {
-    const { code, target } = this.given;
+    const { code, target, outcomes } = this.given;
+    const { uncertain } = machine;
     const chosen = this.choose(machine);
+    const gradient = chosen === undefined ? undefined : uncertain.gradient(chosen);
     for (const slot of [target, code.unknown]) {
-      if (chosen === undefined) {
-        machine.uncertain.clear(slot, 1);
-      } else {
-        machine.uncertain.copy(slot, chosen);
-      }
+      uncertain.clear(slot, 1);
+      uncertain.setGradient(slot, gradient);
+    }
+    if (gradient && !isFinite(gradient)) {
+      uncertain.clear(target, 1);
+      write(machine, target, outcomes.touching());
     }
   }
 
@@ -80,6 +83,9 @@ export class FormulaSite implements Site {
 
 /** Searches for the value of the unknown at which both sides are equal. */
 export class SearchSite implements Site {
+  /** The unknown itself, while the slope by it is taken. */
+  private readonly own = new Source('', 'standard');
+
   constructor(private readonly given: Given & { readonly bounds: BoundSlots }) {}
 
   run(machine: Machine): void {
@@ -107,7 +113,7 @@ export class SearchSite implements Site {
    * each source over its slope by the unknown itself.
    */
   runWithDoubt(machine: Machine): void {
-    const { code, target } = this.given;
+    const { code, target, outcomes } = this.given;
     const { uncertain } = machine;
     this.run(machine);
     const value = machine.numbers[target];
@@ -116,15 +122,17 @@ export class SearchSite implements Site {
     if (!Number.isFinite(value)) {
       return;
     }
-    const own: Source = { name: '', stated: 'standard' };
     const scale = slopeStep * (Math.abs(value) || 1);
-    uncertain.setGradient(code.unknown, new Map([[own, scale]]));
+    uncertain.setGradient(code.unknown, Gradient.of(this.own, scale));
     const turning = new Map(uncertain.turning);
     const difference = differenceOf(machine, code);
-    const slope = (difference?.get(own) ?? 0) / scale;
-    const others = new Map(difference);
-    others.delete(own);
-    const gradient = slope === 0 ? undefined : combine(others, -1 / slope, undefined, 0);
+    const slope = componentOf(difference, this.own) / scale;
+    const others = difference?.without(this.own);
+    const gradient = combine(others, -1 / slope, undefined, 0);
+    if (others && !isFinite(gradient)) {
+      write(machine, target, outcomes.touching());
+      return;
+    }
     // Once more with the doubt that the unknown really has, for what turns within it.
     uncertain.turning.clear();
     for (const [call, meaning] of turning) {
@@ -135,6 +143,11 @@ export class SearchSite implements Site {
     uncertain.setGradient(target, gradient);
   }
 }
+
+const componentOf = (gradient: Gradient | undefined, wanted: Source): number =>
+  [...(gradient ?? [])].find(([source]) => source === wanted)?.[1] ?? 0;
+
+const isFinite = (gradient: Gradient | undefined): boolean => gradient?.components.every(Number.isFinite) ?? false;
 
 /** The unknown is moved by this part of itself where a slope is taken by differences. */
 const slopeStep = 1e-2;
