@@ -10,6 +10,7 @@ import { compileSolution, compileTogether, type Emitter } from '../solving/compi
 import { textContent } from '../syntax/navigation';
 import { children, Node, Operator, textOf } from '../syntax/tree';
 import { CallSite, type Watcher } from './call-site';
+import { compileConditional } from './compile-conditional';
 import { compileMathematics } from './compile-mathematics';
 import type { CorrelatedWith } from './correlation';
 import { fold } from './fold';
@@ -17,7 +18,7 @@ import type { Frame } from './frame';
 import { offsetOf, sizeOf } from './layout';
 import { compileBundle, compileOverItems, compileWhere, isOverItems } from './lists/compile-lists';
 import type { Machine, Site } from './machine';
-import { instructionLength, Operation, operationOf } from './operations';
+import { Operation, operationOf } from './operations';
 import { readingSite } from './reading-site';
 import { ListSite, SameSite } from './sites';
 
@@ -84,7 +85,7 @@ export class Compiler implements Emitter {
       case Node.Member:
         return this.member(frame, node, target);
       case Node.If:
-        return this.conditional(frame, node, target);
+        return compileConditional(this, frame, node, sizeOf(this.typeOf(frame, node)), target);
       case Node.List:
         return this.list(frame, node, target);
       case Node.Call:
@@ -261,30 +262,6 @@ export class Compiler implements Emitter {
     }
     const field = textOf(tree, tree.nextSiblings[owner]);
     return this.place(record + offsetOf(type, field), sizeOf(this.typeOf(frame, node)), target);
-  }
-
-  private conditional(frame: Frame, node: number, target: number): number {
-    const { tree } = frame.meaning;
-    const { machine } = this;
-    const condition = tree.firstChildren[node];
-    const thenNode = tree.nextSiblings[condition];
-    const size = sizeOf(this.typeOf(frame, node));
-    const slot = this.slotFor(size, target);
-    const answer = this.expression(frame, condition);
-    const branch = machine.emit(Operation.Branch, answer);
-    this.expression(frame, thenNode, slot);
-    const overElse = machine.emit(Operation.Jump, 0);
-    const elseStart = machine.codeLength;
-    this.expression(frame, tree.nextSiblings[thenNode], slot);
-    const overNoValue = machine.emit(Operation.Jump, 0, 1);
-    const noValueStart = machine.codeLength;
-    machine.emit(Operation.NoValue, slot, size);
-    const distance = (from: number, to: number) => (to - from) / instructionLength - 1;
-    machine.code[branch + 2] = distance(branch, elseStart);
-    machine.code[branch + 3] = distance(branch, noValueStart);
-    machine.code[overElse + 2] = distance(overElse, machine.codeLength);
-    machine.code[overNoValue + 2] = distance(overNoValue, machine.codeLength);
-    return slot;
   }
 
   private list(frame: Frame, node: number, target: number): number {
