@@ -1,27 +1,46 @@
 import * as vscode from 'vscode';
 import { commands } from './names';
-import { isCalculation, type OpenSheets } from './open-sheets';
+import { isCalculation, type OpenSheet, type OpenSheets } from './open-sheets';
 
 /** Advice about work that can hurt someone: once a sheet, under its first calculation cell, and on a command. */
-export class Cautions implements vscode.NotebookCellStatusBarItemProvider {
+export class Cautions implements vscode.NotebookCellStatusBarItemProvider, vscode.Disposable {
+  private readonly changed = new vscode.EventEmitter<void>();
+  readonly onDidChangeCellStatusBarItems = this.changed.event;
+  private readonly listening: vscode.Disposable;
+  /** What each notebook was last told; the editor asks for every cell in view, so it is not asked to without need. */
+  private readonly told = new WeakMap<vscode.NotebookDocument, string>();
+
   constructor(
     private readonly sheets: OpenSheets,
-    readonly onDidChangeCellStatusBarItems: vscode.Event<void>,
-  ) {}
+    evaluated: vscode.Event<OpenSheet>,
+  ) {
+    this.listening = evaluated(({ notebook }) => {
+      const before = this.told.get(notebook);
+      if (before !== this.markFor(notebook)) {
+        this.changed.fire();
+      }
+    });
+  }
+
+  dispose(): void {
+    this.listening.dispose();
+    this.changed.dispose();
+  }
 
   provideCellStatusBarItems(cell: vscode.NotebookCell): vscode.NotebookCellStatusBarItem[] {
     if (cell !== cell.notebook.getCells().find(isCalculation)) {
       return [];
     }
-    const texts = this.textsFor(cell.notebook);
-    if (texts.length === 0 || this.sheets.of(cell.notebook)?.session.cautionsAcknowledged) {
+    const text = this.markFor(cell.notebook);
+    this.told.set(cell.notebook, text);
+    if (text === '') {
       return [];
     }
     const item = new vscode.NotebookCellStatusBarItem(
       '$(shield) Cautions',
       vscode.NotebookCellStatusBarAlignment.Right,
     );
-    item.tooltip = texts.join('\n\n');
+    item.tooltip = text;
     item.command = commands.showCautions;
     return [item];
   }
@@ -31,6 +50,12 @@ export class Cautions implements vscode.NotebookCellStatusBarItemProvider {
     const texts = notebook ? this.textsFor(notebook) : [];
     const detail = texts.length > 0 ? texts.join('\n\n') : 'This sheet holds nothing that calls for one.';
     await vscode.window.showInformationMessage('Cautions', { modal: true, detail });
+  }
+
+  /** What stands under the sheet; nothing when whoever wrote it has read the cautions. */
+  private markFor(notebook: vscode.NotebookDocument): string {
+    const texts = this.textsFor(notebook);
+    return this.sheets.of(notebook)?.session.cautionsAcknowledged ? '' : texts.join('\n\n');
   }
 
   private textsFor(notebook: vscode.NotebookDocument): string[] {

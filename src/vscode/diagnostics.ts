@@ -20,9 +20,8 @@ export class SheetDiagnostics implements vscode.Disposable {
     this.collection.dispose();
   }
 
-  /** Puts the problems of the cells in place that changed since the last time, all in one message to the editor. */
-  publish(sheet: OpenSheet): void {
-    const changed = sheet.takeChanged();
+  /** Puts the problems of the cells in place that changed, all in one message to the editor. */
+  publish(sheet: OpenSheet, changed: ReadonlySet<string>): void {
     if (changed.size === 0) {
       return;
     }

@@ -8,6 +8,7 @@ import { newSheet } from './new-sheet';
 import { Notices } from './notices';
 import { OpenSheets } from './open-sheets';
 import { OutOfDateMarks } from './out-of-date';
+import { Quiet } from './quiet';
 import { SheetSerializer } from './serializer';
 import { followTexts } from './text-documents';
 import { WorkspaceTables } from './workspace-tables';
@@ -17,18 +18,23 @@ export function activate(context: vscode.ExtensionContext): void {
   const tables = new WorkspaceTables();
   const sheets = new OpenSheets(tables);
   const diagnostics = new SheetDiagnostics();
-  const controller = new SheetController(context.extension.id, sheets, (sheet) => diagnostics.publish(sheet));
-  const evaluated = new vscode.EventEmitter<void>();
+  const controller = new SheetController(context.extension.id, sheets, (sheet, changed) =>
+    diagnostics.publish(sheet, changed),
+  );
+  const evaluated = new Quiet();
   const { notebooks, workspace } = vscode;
   const cautions = new Cautions(sheets, controller.onDidShow);
+  const marks = new OutOfDateMarks(sheets, controller);
   context.subscriptions.push(
     tables,
     evaluated,
-    controller.onDidShow(() => evaluated.fire()),
+    controller.onDidShow(() => evaluated.hasHappened()),
+    cautions,
+    marks,
     diagnostics,
     controller,
     workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
-    notebooks.registerNotebookCellStatusBarItemProvider(notebookType, new OutOfDateMarks(sheets, controller)),
+    notebooks.registerNotebookCellStatusBarItemProvider(notebookType, marks),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
     ...registerLanguageFeatures(sheets, evaluated.event),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
@@ -36,7 +42,7 @@ export function activate(context: vscode.ExtensionContext): void {
     vscode.commands.registerCommand(commands.refresh, () => {
       const notebook = vscode.window.activeNotebookEditor?.notebook;
       if (notebook) {
-        controller.show(notebook, true);
+        controller.show(notebook, { always: true });
       }
     }),
     ...followSheets(sheets, controller, diagnostics, tables),
@@ -45,7 +51,7 @@ export function activate(context: vscode.ExtensionContext): void {
       tables,
       (sheet) => {
         diagnostics.publishText(sheet);
-        evaluated.fire();
+        evaluated.hasHappened();
       },
       (document) => diagnostics.forgetText(document),
     ),

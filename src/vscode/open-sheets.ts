@@ -8,10 +8,14 @@ import { configure } from './sheet-settings';
 import { TextSheet } from './text-sheet';
 import type { WorkspaceTables } from './workspace-tables';
 
+/** A cell as it was when a sheet was last evaluated: its version and whether it was a calculation. */
+type Seen = readonly [vscode.NotebookCell, number, boolean];
+
 /** A sheet that is open as a notebook, and its session. A cell's id in the session is the address of its document. */
 export class OpenSheet implements EditedSheet {
   readonly session = new SheetSession();
   private readonly changed = new Set<string>();
+  private seen: readonly Seen[] = [];
 
   constructor(
     readonly notebook: vscode.NotebookDocument,
@@ -32,11 +36,22 @@ export class OpenSheet implements EditedSheet {
   }
 
   update(): void {
-    configure(this.session, this.uri, this.tables);
+    const isConfigured = configure(this.session, this.uri, this.tables);
+    if (!this.isTouched() && !isConfigured) {
+      return;
+    }
     const changed = this.session.update(this.cells());
     for (const id of changed) {
       this.changed.add(id);
     }
+  }
+
+  /** True when cells were typed in, came, went or moved since this was last asked. */
+  private isTouched(): boolean {
+    const { seen } = this;
+    const now = this.notebook.getCells().map((cell): Seen => [cell, cell.document.version, isCalculation(cell)]);
+    this.seen = now;
+    return now.length !== seen.length || now.some((cell, i) => cell.some((part, j) => part !== seen[i][j]));
   }
 
   /** The cells as the session sees them; none of a file that is shown as text only. */

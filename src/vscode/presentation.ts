@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { SheetSession } from '../core';
-import { toMarkdown, toText } from '../display';
+import { type Block, toMarkdown, toText } from '../display';
 
 /** What a cell shows, ready for the editor. */
 export interface Presentation {
@@ -11,7 +11,7 @@ export interface Presentation {
   readonly failed: boolean;
 }
 
-const nothing: Presentation = { markdown: '', text: '', failed: false };
+export const nothing: Presentation = { markdown: '', text: '', failed: false };
 
 /** A calculation cell's results as they stand in its session; prose shows nothing. */
 export function present(session: SheetSession, cell: string): Presentation {
@@ -22,8 +22,16 @@ export function present(session: SheetSession, cell: string): Presentation {
   if (blocks.length === 0) {
     return failed ? { ...nothing, failed } : nothing;
   }
-  return { markdown: toMarkdown(blocks), text: toText(blocks), failed };
+  let made = written.get(blocks);
+  if (!made) {
+    made = { markdown: toMarkdown(blocks), text: toText(blocks) };
+    written.set(blocks, made);
+  }
+  return { ...made, failed };
 }
+
+/** Blocks stay the same objects until their cell's results change, and writing them out costs more than comparing. */
+const written = new WeakMap<readonly Block[], Pick<Presentation, 'markdown' | 'text'>>();
 
 /** One output: typeset for reading, with its plain twin. */
 export function notebookOutputs({ markdown, text }: Presentation): vscode.NotebookCellOutput[] {

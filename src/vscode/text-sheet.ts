@@ -10,6 +10,7 @@ import type { WorkspaceTables } from './workspace-tables';
 export class TextSheet implements EditedSheet {
   readonly session = new SheetSession();
   private version = -1;
+  private isEvaluated = false;
   private file!: SheetFile;
   private inFile!: FilePositions;
   private placedCells: readonly PlacedCell[] = [];
@@ -30,10 +31,14 @@ export class TextSheet implements EditedSheet {
   }
 
   update(): void {
-    if (this.version !== this.document.version) {
+    const isTouched = this.version !== this.document.version;
+    if (isTouched) {
       this.read();
     }
-    configure(this.session, this.uri, this.tables);
+    if (!configure(this.session, this.uri, this.tables) && !isTouched && this.isEvaluated) {
+      return;
+    }
+    this.isEvaluated = true;
     const cells = this.file.editable ? this.file.cells : [];
     this.session.update(cells.map(({ kind, text }, index) => ({ id: String(index), kind, text })));
   }
