@@ -9,6 +9,7 @@ export { type Highlight, highlightsAt } from './highlights';
 export { hoverAt } from './hover';
 export { type InlayHint, inlayHints } from './inlay-hints';
 export { type FileLink, linksOf } from './links';
+export { previewHtml } from './preview';
 export { type CellEdits, type RenamedSheet, type Renaming, renamableAt, renameAt } from './rename';
 export { selectionRangesAt } from './selection-ranges';
 export { type SemanticToken, semanticTokens, tokenModifiers, tokenTypes } from './semantic-tokens';

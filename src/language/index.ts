@@ -12,6 +12,7 @@ export { noOtherSheets } from './program/used-sheets';
 export { format } from './syntax/format';
 export { isBroken, type NodePath, nodeAt, nodesBelow, statementOf, textContent } from './syntax/navigation';
 export { parse } from './syntax/parser';
+export { contextWords, reservedWords, statementWords } from './syntax/scanning/token';
 export * from './syntax/tree';
 export type { UnitReader } from './syntax/unit-reader';
 export type { Vocabulary } from './syntax/vocabulary';

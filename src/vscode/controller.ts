@@ -38,6 +38,9 @@ export class SheetController implements vscode.Disposable {
         this.show(notebook, { cells: 'all' });
       } else {
         this.bound.delete(notebook);
+        for (const cell of notebook.getCells()) {
+          this.shown.delete(cell); // Another kernel shows there what it likes.
+        }
       }
     });
   }

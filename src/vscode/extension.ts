@@ -3,6 +3,7 @@ import { Cautions } from './cautions';
 import { SheetController } from './controller';
 import { SheetDiagnostics } from './diagnostics';
 import { registerLanguageFeatures } from './language-features';
+import { extendMarkdownIt } from './markdown-preview';
 import { commands, notebookType, settings } from './names';
 import { newSheet } from './new-sheet';
 import { Notices } from './notices';
@@ -13,8 +14,8 @@ import { SheetSerializer } from './serializer';
 import { followTexts } from './text-documents';
 import { WorkspaceTables } from './workspace-tables';
 
-/** Registers everything at once; nothing is evaluated before a sheet is opened. */
-export function activate(context: vscode.ExtensionContext): void {
+/** Registers everything at once; nothing is evaluated before a sheet is opened. Gives the Markdown preview its colours. */
+export function activate(context: vscode.ExtensionContext) {
   const tables = new WorkspaceTables();
   const sheets = new OpenSheets(tables);
   const diagnostics = new SheetDiagnostics();
@@ -56,6 +57,7 @@ export function activate(context: vscode.ExtensionContext): void {
       (document) => diagnostics.forgetText(document),
     ),
   );
+  return { extendMarkdownIt };
 }
 
 /** Keeps problems and results in step with what is typed, opened and closed. */

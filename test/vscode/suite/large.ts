@@ -88,7 +88,10 @@ describe('a sheet of 500 cells', () => {
       report.textArrivesMs = Math.round(typed);
     }
     report.oneEditMs = times.sort((a, b) => a - b)[2];
-    await replace(last, '+ 6', '+ 1');
+    await traffic(notebook, async () => {
+      await replace(last, '+ 6', '+ 1');
+      await until('the edit taken back', () => shown(last, 'text/plain').includes('502'));
+    });
     const all = await traffic(notebook, async () => {
       await replace(notebook.cellAt(0), '3', '4');
       await until('the last dependant', () => shown(last, 'text/plain').includes('503'), 60_000);
