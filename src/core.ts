@@ -1,6 +1,6 @@
 /** The one door for hosts: all that a command line or an editor needs of a sheet. Nothing here reads or writes files. */
 export * from './editor';
-export type { Program, StatementResult, Value, Verdict } from './language';
+export { nearest, type Program, type StatementResult, type Value, type Verdict } from './language';
 export { rules } from './lints';
 export {
   type CellOrigin,

@@ -4,6 +4,7 @@ import { evaluateFiles, type Format } from './commands/evaluate';
 import { explainName } from './commands/explain';
 import { formatFiles } from './commands/format';
 import { exportReport, isReportFormat, refuseToReplace } from './commands/report';
+import { runCases } from './commands/run-cases';
 import type { Console } from './console';
 import { checkText, sheetText } from './sheet-text';
 import { WrongCommandLine } from './wrong-command-line';
@@ -49,17 +50,33 @@ function declare(console: Console, finish: (code: number) => void): Command {
       .argument('<files...>', files)
       .addOption(formatOption(Object.keys(reportFormats)))
       .option('-o, --out <file>', 'write there instead of standard output')
-      .option('--set <name=value>', 'give an input of the sheet another value', collectInput, new Map()),
-    ['--cases <file>', '--write'],
-  ).action(async (names: string[], options: { format: string; out?: string; set: Map<string, string> }) => {
-    const { format, ...others } = options;
-    refuseToReplace(names, others.out);
-    finish(
-      isReportFormat(format)
-        ? await exportReport(names, { ...others, format }, console)
-        : await evaluateFiles(names, { ...others, format: format as Format }, console, sheetText),
-    );
-  });
+      .option('--set <name=value>', 'give an input of the sheet another value', collectInput, new Map())
+      .option('--cases <file>', 'run the sheet for each row of a CSV whose header names inputs; CSV comes out'),
+    ['--write'],
+  ).action(
+    async (
+      names: string[],
+      options: { format: string; out?: string; set: Map<string, string>; cases?: string },
+      command: Command,
+    ) => {
+      const { cases, set, out } = options;
+      if (cases === undefined) {
+        const { format, ...others } = options;
+        refuseToReplace(names, out);
+        finish(
+          isReportFormat(format)
+            ? await exportReport(names, { ...others, format }, console)
+            : await evaluateFiles(names, { ...others, format: format as Format }, console, sheetText),
+        );
+        return;
+      }
+      if (command.getOptionValueSource('format') !== 'default') {
+        throw new WrongCommandLine('--cases writes CSV: leave --format out.');
+      }
+      refuseToReplace([...names, cases], out);
+      finish(await runCases(names, { cases, set, out }, console));
+    },
+  );
 
   program
     .command('check')

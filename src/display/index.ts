@@ -5,7 +5,7 @@ export { functionPage, functionSignature } from './function-page';
 export { toMarkdown } from './markdown';
 export { mathsLatex, valueLatex } from './maths-latex';
 export { mathsText } from './maths-text';
-export { showNumber } from './number';
+export { showNumber, withoutNoise } from './number';
 export type { Block } from './output';
 export { shownUnit } from './quantity';
 export { blocksOf } from './statement';

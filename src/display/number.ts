@@ -42,6 +42,20 @@ export function roundToPlace(value: number, decimals: number, exponent = 0): Rou
   return exponent === 0 ? { negative, whole, fraction } : { negative, whole, fraction, exponent };
 }
 
+/**
+ * A number for a table that other programs read: to 15 digits, which drops what a conversion leaves in the last bit (7 ft
+ * kept in metres is 6.999999999999999 ft) and nothing that anybody measured.
+ */
+export function withoutNoise(value: number): number {
+  const magnitude = Math.abs(value);
+  if (!(magnitude >= 1e-7 && magnitude < 1e15)) {
+    return value;
+  }
+  // Both operands of the division are whole numbers that a double holds exactly, so the quotient is the nearest one.
+  const scale = 10 ** (14 - Math.floor(Math.log10(magnitude)));
+  return Math.round(value * scale) / scale;
+}
+
 /** The number that a reader of the rounded text takes it for. */
 export function valueOf({ negative, whole, fraction, exponent = 0 }: RoundedNumber): number {
   return Number(`${negative ? '-' : ''}${whole}.${fraction || '0'}e${exponent}`);

@@ -1,3 +1,5 @@
+export { commonType } from './checking/composites';
+export { describe } from './checking/describe';
 export { nearest } from './checking/nearest';
 export type { ObjectType, Type } from './checking/type';
 export type * from './evaluation/trace';

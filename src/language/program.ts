@@ -64,6 +64,57 @@ export interface NameInfo {
   readonly statement: number;
 }
 
+/** A value for an input: a number in the coherent SI unit (1 and 0 for yes and no), or what an object slot holds. */
+export type InputValue = number | { readonly object: unknown };
+
+/** An input whose value is to be varied. */
+export interface VariedInput {
+  readonly name: string;
+  /** Unknown where the sheet has no such input, or its line has an error. */
+  readonly type: Type;
+  readonly bounds?: { readonly low: string; readonly high: string };
+  /** True for a number outside the bounds. */
+  isOutside(number: number): boolean;
+}
+
+/** A named result that is no list, or a field of a record: `kiln.drop`. */
+export interface NamedScalar {
+  readonly name: string;
+  readonly type: Type;
+  /** False when no varied input can change it. */
+  readonly varies: boolean;
+}
+
+/** A program run for case after case, with nothing parsed or checked anew. */
+export interface Variation {
+  readonly inputs: readonly VariedInput[];
+  /** The named results other than the varied inputs, in order of place. */
+  readonly outputs: readonly NamedScalar[];
+  /** Runs one case, with a value for each input. */
+  run(values: readonly InputValue[]): void;
+  /** The number of an output in the coherent SI unit after `run`; not finite where it has none or is no number. */
+  number(output: number): number;
+  /** The value of an output after `run`. */
+  value(output: number): Value | undefined;
+  /**
+   * Runs many cases of numbers at once; undefined where something in the sheet must be run case by case. A case with a
+   * result that is not finite is to be run by itself to learn why.
+   */
+  readonly columns?: VariedColumns;
+  /** True when a library function runs anew for each case, so that lints may find something else in each. */
+  readonly callsLibrary: boolean;
+}
+
+/** Results of many cases, one column each. */
+export interface VariedColumns {
+  /** `inputs` holds a column of numbers for each input, of which the first `count` count. */
+  run(inputs: readonly Float64Array[], count: number): void;
+  /** The column of an output that varies. */
+  output(output: number): Float64Array;
+  /** The checks that vary: 1 where one passes, 0 where it does not. */
+  readonly checks: readonly { readonly label: string; readonly column: Float64Array }[];
+}
+
 /** A sheet that another one takes names from. The same object while nothing about it has changed. */
 export interface GivenSheet {
   /** Tells one sheet from another, whichever way it is named. */
@@ -102,6 +153,11 @@ export interface Program {
   results(cell: string): readonly StatementResult[];
   diagnostics(cell: string): readonly Diagnostic[];
   names(): ReadonlyMap<string, NameInfo>;
+  /**
+   * The program with other values in these of its inputs. What it tells of results is then of the case last run, until
+   * the next update.
+   */
+  vary(inputs: readonly string[]): Variation;
   /** The type of the expression at a node, for hovers. */
   typeAt(cell: string, node: number): Type | undefined;
   /** The value of the expression at a node, where it stands alone (a name, a member, a literal); for hovers. */

@@ -127,6 +127,7 @@ export class LintPass {
       results: (cell) => this.results(cell),
       diagnostics: (cell) => program.diagnostics(cell),
       names: () => program.names(),
+      vary: (inputs) => program.vary(inputs),
       typeAt: (cell, node) => program.typeAt(cell, node),
       valueAt: (cell, node) => program.valueAt(cell, node),
     };

@@ -1,3 +1,5 @@
+export { InputReader, type ReadInput } from './cases/input-reader';
+export { type CaseOutcome, casesAtOnce, SheetCases } from './cases/sheet-cases';
 export {
   type CheckOutcome,
   type EvaluatedCell,

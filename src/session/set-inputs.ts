@@ -1,8 +1,10 @@
 import { children, Node, parse, type SyntaxTree, spanOf, textOf } from '../language';
 import { createLibrary } from '../library';
-import { readSheet, writeSheet } from '../notebook';
+import { readSheet, type SheetFile, writeSheet } from '../notebook';
 import { applyEdits } from '../text';
 import { readUnit } from '../units';
+import { InputReader, isBareNumber } from './cases/input-reader';
+import { SheetSession } from './sheet-session';
 
 export interface InputsSet {
   /** The sheet with the inputs' new values in place. */
@@ -11,6 +13,8 @@ export interface InputsSet {
   readonly unknown: readonly string[];
   /** Names that the sheet declares as inputs. */
   readonly inputs: readonly string[];
+  /** What is wrong with a value, by name: it cannot be read, is of another kind, or lies outside the input's bounds. */
+  readonly problems: ReadonlyMap<string, string>;
 }
 
 /**
@@ -18,6 +22,11 @@ export interface InputsSet {
  * takes the unit that the input is written with. The bytes given are not touched.
  */
 export function setInputs(bytes: Uint8Array, values: ReadonlyMap<string, string>): InputsSet {
+  return { ...writeInputs(bytes, values), problems: problemsOf(readSheet(bytes), values) };
+}
+
+/** The same without a look at what the values mean. */
+export function writeInputs(bytes: Uint8Array, values: ReadonlyMap<string, string>): Omit<InputsSet, 'problems'> {
   const file = readSheet(bytes);
   const library = createLibrary();
   const inputs: string[] = [];
@@ -38,7 +47,7 @@ export function setInputs(bytes: Uint8Array, values: ReadonlyMap<string, string>
       const value = values.get(textOf(tree, name));
       return value === undefined || expression === undefined
         ? []
-        : [{ span: spanOf(tree, expression), newText: withUnit(value, tree, expression) }];
+        : [{ span: spanOf(tree, expression), newText: writtenFor(value, tree, expression) }];
     });
     return edits.length > 0 ? { ...cell, text: applyEdits(cell.text, edits) } : cell;
   });
@@ -49,9 +58,31 @@ export function setInputs(bytes: Uint8Array, values: ReadonlyMap<string, string>
   };
 }
 
-const bareNumber = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+/** Tries each value on the sheet as it is. One that needs the sheet's own names shows what is wrong when it runs there. */
+function problemsOf({ cells }: SheetFile, values: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+  const problems = new Map<string, string>();
+  if (values.size > 0) {
+    const session = new SheetSession();
+    session.update(cells.map(({ kind, text }, index) => ({ id: String(index), kind, text })));
+    for (const input of session.program.vary([...values.keys()]).inputs) {
+      const read =
+        input.type.kind === 'unknown'
+          ? undefined
+          : new InputReader(input, session.program.library).read(values.get(input.name)!);
+      if (read && 'problem' in read) {
+        problems.set(input.name, read.problem);
+      }
+    }
+  }
+  return problems;
+}
 
-function withUnit(value: string, tree: SyntaxTree, expression: number): string {
+/** A value in place of an expression: a text with its quotation marks, a bare number with the expression's unit. */
+function writtenFor(given: string, tree: SyntaxTree, expression: number): string {
+  const value = given.trim();
+  if (tree.kinds[expression] === Node.Text) {
+    return /^["“„]/.test(value) ? value : `"${value.replaceAll('"', '″')}"`; // No text can hold a plain mark.
+  }
   const unit = tree.kinds[expression] === Node.Quantity ? tree.units[expression] : -1;
-  return unit >= 0 && bareNumber.test(value.trim()) ? `${value.trim()} ${tree.unitTexts[unit]}` : value.trim();
+  return unit >= 0 && isBareNumber(value) ? `${value} ${tree.unitTexts[unit]}` : value;
 }

@@ -88,6 +88,12 @@ export class SheetSession {
     return changed;
   }
 
+  /** Looks for findings again, after the program was run with other inputs (`Program.vary`). */
+  lintCase(): void {
+    const evaluated = this.editionProblem === undefined ? calculations(this.cells) : [];
+    this.lintAgain(evaluated, this.cells, new Set());
+  }
+
   results(cell: string): readonly StatementResult[] {
     return this.current.results(cell);
   }

@@ -17,6 +17,10 @@ export async function run(args: readonly string[], input: string | Uint8Array = 
     err: (text) => {
       err += text;
     },
+    write: async (text) => {
+      out += text;
+      return true;
+    },
     readStandardInput: async () => (typeof input === 'string' ? new TextEncoder().encode(input) : input),
     colour: false,
     width: 100,

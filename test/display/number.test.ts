@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { showNumber } from '../../src/display';
+import { showNumber, withoutNoise } from '../../src/display';
 import { numberLatex, roundNumber, valueOf } from '../../src/display/number';
 
 describe('showNumber', () => {
@@ -51,6 +51,24 @@ describe('showNumber', () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-3, max: 9.99e8, noNaN: true }), (number) => {
         assert.doesNotMatch(showNumber(number), /e|×/);
+      }),
+    );
+  });
+});
+
+describe('a number for a table that programs read', () => {
+  it('loses what a conversion leaves in the last bit, and nothing more', () => {
+    assert.equal(withoutNoise((7 * 0.3048) / 0.3048), 7);
+    assert.equal(withoutNoise(0.1 + 0.2), 0.3);
+    fc.assert(
+      fc.property(fc.double({ noNaN: true }), (value) => {
+        assert.ok(Math.abs(withoutNoise(value) - value) <= 1e-14 * Math.abs(value));
+      }),
+    );
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 999_999_999 }), fc.integer({ min: -12, max: 4 }), (digits, exponent) => {
+        const value = Number(`${digits}e${exponent}`);
+        assert.equal(withoutNoise(value), value);
       }),
     );
   });

@@ -57,6 +57,6 @@ export async function exportReport(
 export function refuseToReplace(names: readonly string[], out: string | undefined): void {
   const replaced = out === undefined ? undefined : names.find((name) => name !== '-' && resolve(name) === resolve(out));
   if (replaced !== undefined) {
-    throw new WrongCommandLine(`-o ${out} would replace the sheet itself; name another file.`);
+    throw new WrongCommandLine(`-o ${out} would replace ${replaced} itself; name another file.`);
   }
 }

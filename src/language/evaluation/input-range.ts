@@ -5,11 +5,18 @@ import { Compiler } from './compiler';
 import { nearness } from './operations';
 import type { Runner } from './runner';
 
-/** What is wrong with an input's value: it lies outside the bounds written beside it. */
-export function inputProblem(runner: Runner, statement: Statement): Diagnostic | undefined {
+/** The bounds of an input: as written, and in the coherent SI unit. */
+export interface InputBounds {
+  readonly low: string;
+  readonly high: string;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** The bounds written beside an input's value; undefined where there are none. */
+export function inputBounds(runner: Runner, statement: Statement): InputBounds | undefined {
   const { tree, meaning } = statement.cell;
-  const value = statement.expression;
-  const range = tree.kinds[statement.node] === Node.Input ? tree.nextSiblings[value] : -1;
+  const range = tree.kinds[statement.node] === Node.Input ? tree.nextSiblings[statement.expression] : -1;
   if (range < 0 || tree.kinds[range] !== Node.Range || statement.type.kind !== 'quantity') {
     return undefined;
   }
@@ -23,17 +30,29 @@ export function inputProblem(runner: Runner, statement: Statement): Diagnostic |
     compiler.statement({ meaning, slots: new Map(), inner: new Map() }, bound, slots[i]);
   }
   machine.run(mark.codeLength, machine.codeLength);
-  const number = machine.numbers[statement.compiled!.slot];
   const [least, most] = slots.map((slot) => machine.numbers[slot]);
   machine.forget(mark);
+  return { low: textOf(tree, low), high: textOf(tree, high), least, most };
+}
+
+/** True when a number lies outside the bounds by more than rounding. */
+export function isOutside(number: number, { least, most }: InputBounds): boolean {
   const margin = nearness * Math.abs(number);
-  if (number >= least - margin && number <= most + margin) {
+  return !(number >= least - margin && number <= most + margin);
+}
+
+/** What is wrong with an input's value: it lies outside the bounds written beside it. */
+export function inputProblem(runner: Runner, statement: Statement): Diagnostic | undefined {
+  const bounds = inputBounds(runner, statement);
+  if (!bounds || !isOutside(runner.machine.numbers[statement.compiled!.slot], bounds)) {
     return undefined;
   }
+  const { tree } = statement.cell;
+  const value = statement.expression;
   return {
     code: 'input-out-of-range',
     severity: 'error',
     span: spanOf(tree, value),
-    message: `\`${textOf(tree, value)}\` is outside \`${textOf(tree, low)}\` to \`${textOf(tree, high)}\`, the bounds of this input. Change the value or the bounds.`,
+    message: `\`${textOf(tree, value)}\` is outside \`${bounds.low}\` to \`${bounds.high}\`, the bounds of this input. Change the value or the bounds.`,
   };
 }

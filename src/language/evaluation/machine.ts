@@ -232,7 +232,7 @@ export class Machine {
 }
 
 /** 1 when a is smaller than b by more than rounding, 0 when not, NaN where either is no number. */
-function less(a: number, b: number): number {
+export function less(a: number, b: number): number {
   const difference = b - a;
   if (difference - difference !== 0) {
     return Number.NaN;

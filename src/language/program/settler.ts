@@ -56,10 +56,24 @@ export class Settler {
     return changed;
   }
 
+  /** Runs statements again, in this order, because what they need has other values. */
+  again(statements: readonly Statement[]): void {
+    for (const statement of statements) {
+      this.run(statement);
+    }
+  }
+
   /** Forgets a statement that is no more. */
   drop(statement: Statement): void {
     this.unresolved.delete(statement);
     this.runner.release(statement);
+  }
+
+  /** What hangs on these statements, each after what it needs; they themselves are not among it. */
+  dependantsOf(statements: readonly Statement[]): readonly Statement[] {
+    this.update++;
+    const { ordered } = orderByDependency(withDependants(statements, this.update));
+    return ordered.filter((statement) => !statements.includes(statement));
   }
 
   private check(statement: Statement, circle: readonly Statement[] | undefined): void {

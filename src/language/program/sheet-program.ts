@@ -12,6 +12,7 @@ import { namesOf } from './name-info';
 import { Settler } from './settler';
 import { type Edited, Sheet } from './sheet';
 import { noOtherSheets, UsedSheets } from './used-sheets';
+import { Variation } from './variation';
 
 /** `others` gives the sheets that `use` lines name; without it nothing can be taken from another sheet. */
 export const createProgram = (library: Library, others = noOtherSheets): Program => new SheetProgram(library, others);
@@ -107,6 +108,10 @@ export class SheetProgram implements Program {
   /** Runs everything again, as after a change of every number at once. */
   evaluate(): void {
     this.runner.runAll(() => orderByDependency([...this.statements()]).ordered);
+  }
+
+  vary(names: readonly string[]): Variation {
+    return new Variation(names, this.sheet, this.runner, this.settler);
   }
 
   tree(cell: string): SyntaxTree | undefined {

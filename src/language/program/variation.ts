@@ -1,0 +1,164 @@
+import { noDiagnostics, type Statement } from '../checking/binding';
+import type { Type } from '../checking/type';
+import { unknownType } from '../checking/types';
+import { CallSite } from '../evaluation/call-site';
+import { Columns, isArithmetic } from '../evaluation/columns';
+import { inputBounds, isOutside } from '../evaluation/input-range';
+import { sizeOf } from '../evaluation/layout';
+import { instructionLength, Operation } from '../evaluation/operations';
+import { hasValue, readValue } from '../evaluation/read-value';
+import type { Runner } from '../evaluation/runner';
+import type { Value } from '../evaluation/value';
+import { Absent } from '../library';
+import type { Variation as Contract, InputValue, NamedScalar, VariedColumns, VariedInput } from '../program';
+import { Node, textOf } from '../syntax/tree';
+import type { Settler } from './settler';
+import type { Sheet } from './sheet';
+import { Result } from './statement-result';
+
+/** A named result with where it lies. */
+interface Output extends NamedScalar {
+  readonly statement: Statement;
+  readonly slot: number;
+}
+
+/** Cases that are run together: enough to make light of each instruction, few enough to stay in the cache. */
+export const casesAtOnce = 1024;
+
+/** A sheet's compiled code run for case after case. */
+export class Variation implements Contract {
+  readonly inputs: readonly VariedInput[];
+  readonly outputs: readonly Output[];
+  readonly columns?: VariedColumns;
+  private readonly statements: readonly (Statement | undefined)[];
+  private readonly dependants: readonly Statement[];
+
+  constructor(
+    names: readonly string[],
+    sheet: Sheet,
+    private readonly runner: Runner,
+    private readonly settler: Settler,
+  ) {
+    this.statements = names.map((name) => inputCalled(name, sheet));
+    this.inputs = names.map((name, i) => variedInput(name, this.statements[i], runner));
+    const varied = this.statements.filter((statement) => statement !== undefined);
+    this.dependants = settler.dependantsOf(varied);
+    const hanging = new Set(this.dependants);
+    this.outputs = [...sheet.statements()]
+      .filter((statement) => !varied.includes(statement))
+      .flatMap((statement) => outputsOf(statement, hanging.has(statement)));
+    this.columns = this.columnsOf(varied);
+  }
+
+  run(values: readonly InputValue[]): void {
+    const { machine } = this.runner;
+    for (const [i, statement] of this.statements.entries()) {
+      if (statement?.compiled) {
+        const { slot, size } = statement.compiled;
+        const value = values[i];
+        machine.uncertain.clear(slot, size);
+        machine.numbers[slot] = typeof value === 'number' ? value : Number.NaN;
+        machine.objects[slot] = typeof value === 'number' ? undefined : value.object;
+        statement.succeeded = true;
+        statement.isUncertain = false;
+        statement.runDiagnostics = noDiagnostics;
+        statement.result = new Result(statement, this.runner, undefined);
+      }
+    }
+    this.settler.again(this.dependants);
+  }
+
+  number(output: number): number {
+    const { statement, slot, type } = this.outputs[output];
+    return statement.succeeded && (type.kind === 'quantity' || type.kind === 'boolean')
+      ? this.runner.machine.numbers[slot]
+      : Number.NaN;
+  }
+
+  value(output: number): Value | undefined {
+    const { statement, slot, type } = this.outputs[output];
+    const { machine } = this.runner;
+    const isThere = statement.succeeded && hasValue(machine, type, slot) && !(machine.objects[slot] instanceof Absent);
+    return isThere ? readValue(machine, type, slot) : undefined;
+  }
+
+  get callsLibrary(): boolean {
+    const { code, sites } = this.runner.machine;
+    return this.dependants.some(({ compiled }) => {
+      for (let at = compiled?.start ?? 0; at < (compiled?.end ?? 0); at += instructionLength) {
+        if (code[at] === Operation.Site && sites[code[at + 2]] instanceof CallSite) {
+          return true;
+        }
+      }
+      return false;
+    });
+  }
+
+  private columnsOf(varied: readonly Statement[]): VariedColumns | undefined {
+    const { machine } = this.runner;
+    const isPlain = ({ type, isUncertain, compiled }: Statement) =>
+      compiled !== undefined &&
+      !isUncertain &&
+      (type.kind === 'quantity' || type.kind === 'boolean') &&
+      isArithmetic(machine, compiled.start, compiled.end);
+    const isNumber = ({ type, compiled }: Statement) =>
+      compiled !== undefined && (type.kind === 'quantity' || type.kind === 'boolean');
+    if (varied.length !== this.statements.length || !varied.every(isNumber) || !this.dependants.every(isPlain)) {
+      return undefined;
+    }
+    const columns = new Columns(machine, casesAtOnce);
+    const isCheck = ({ cell, node }: Statement) => cell.tree.kinds[node] === Node.Check;
+    return {
+      run: (inputs, count) => {
+        for (const [i, statement] of varied.entries()) {
+          columns.column(statement.compiled!.slot).set(inputs[i].subarray(0, count));
+        }
+        for (const { compiled } of this.dependants) {
+          columns.run(compiled!.start, compiled!.end, count);
+        }
+      },
+      output: (output) => columns.column(this.outputs[output].slot),
+      checks: this.dependants.filter(isCheck).map((statement) => ({
+        label: statement.result?.label ?? '',
+        column: columns.column(statement.compiled!.slot),
+      })),
+    };
+  }
+}
+
+/** The one statement that declares an input of this name. */
+function inputCalled(name: string, sheet: Sheet): Statement | undefined {
+  const definition = sheet.names.find(name)?.definition;
+  return definition && definition.cell.tree.kinds[definition.node] === Node.Input ? definition : undefined;
+}
+
+function variedInput(name: string, statement: Statement | undefined, runner: Runner): VariedInput {
+  const bounds = statement?.compiled && inputBounds(runner, statement);
+  return {
+    name,
+    type: statement?.type ?? unknownType,
+    bounds,
+    isOutside: (number) => bounds !== undefined && isOutside(number, bounds),
+  };
+}
+
+function outputsOf(statement: Statement, varies: boolean): Output[] {
+  const [node] = statement.nameNodes;
+  if (node === undefined || !statement.compiled) {
+    return [];
+  }
+  const outputs: Output[] = [];
+  const add = (name: string, type: Type, slot: number): void => {
+    if (type.kind === 'record') {
+      let at = slot;
+      for (const [field, fieldType] of type.fields) {
+        add(`${name}.${field}`, fieldType, at);
+        at += sizeOf(fieldType);
+      }
+    } else if (type.kind !== 'list' && type.kind !== 'meter' && type.kind !== 'unknown') {
+      outputs.push({ name, type, varies, statement, slot });
+    }
+  };
+  add(textOf(statement.cell.tree, node), statement.type, statement.compiled.slot);
+  return outputs;
+}
