@@ -8,3 +8,6 @@ export interface TradeSettings {
 }
 
 export const tablesOf = (call: Call): Tables => (call.settings as TradeSettings).tables;
+
+/** True where lengths are shown in metres. */
+export const isMetric = (call: Call): boolean => (call.settings as TradeSettings).system === 'SI';

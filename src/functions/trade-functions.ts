@@ -34,6 +34,7 @@ import { conductor_length } from './resistance/conductor_length';
 import { resistance } from './resistance/resistance';
 import { resistance_at } from './resistance/resistance_at';
 import { resistance_per_length } from './resistance/resistance_per_length';
+import { cut_plan } from './takeoff/cut_plan';
 import { transformer_current } from './transformers/transformer_current';
 import { transformer_ocpd } from './transformers/transformer_ocpd';
 import { conductor_for_drop } from './voltage-drop/conductor_for_drop';
@@ -82,4 +83,5 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   dryer_demand,
   lighting_demand,
   dwelling_load,
+  cut_plan,
 ];

@@ -35,8 +35,11 @@ export type DesignationResult =
 
 /** A parameter's type as its function sees it. */
 export type ParameterType =
-  /** The function gets a number in this unit. */
-  | { readonly unit: string }
+  /**
+   * The function gets a number in this unit. In a list, `interval` hands over each item as an `Interval`: for a function
+   * that must promise something and so may not take a reading at its word.
+   */
+  | { readonly unit: string; readonly interval?: true }
   /**
    * Any of these units; the function gets `{ value, unit }` in the one whose dimension and kind fit. An empty list takes
    * any quantity, and the function (which then has `infer`) gets its number in the coherent SI unit.
@@ -50,6 +53,15 @@ export type ParameterType =
   | { readonly items: 'any' | 'answers' }
   /** `verbatim` where a name of the trade reads like arithmetic: `1-1/4` arrives as it is written, its spaces left out. */
   | { readonly text: true; readonly verbatim?: true };
+
+/** A quantity with the ends of its 95 % interval, all alike where it is certain. */
+export interface Interval {
+  /** Moves while the doubt of a result is worked out; the other three hold still. */
+  readonly value: number;
+  readonly stated: number;
+  readonly low: number;
+  readonly high: number;
+}
 
 export type Parameter = ParameterType & {
   /** What it is, in words that read after its name: `one-way length of the run`. */
@@ -146,7 +158,9 @@ export interface Fact {
 type Scalar<P> = P extends { readonly units: readonly (infer U)[] }
   ? { readonly value: number; readonly unit: U }
   : P extends { readonly unit: string }
-    ? number
+    ? P extends { readonly interval: true }
+      ? Interval
+      : number
     : P extends { readonly choice: readonly (infer W)[] }
       ? W
       : P extends { readonly yesNo: true }

@@ -46,6 +46,7 @@ const contract: readonly (readonly [name: string, positional: string, named: str
   ['dryer_demand', 'count rating', ''],
   ['lighting_demand', 'load', ''],
   ['dwelling_load', '', 'area method=standard', 'total current'],
+  ['cut_plan', 'reels cuts', '', 'plan left'],
   ['insulation_resistance_at', 'resistance', 'from to'],
   ['polarization_index', 'ten_minutes one_minute', ''],
   [

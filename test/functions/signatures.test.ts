@@ -42,6 +42,7 @@ const signatures: readonly string[] = [
   'transformer_current(power, voltage; phases=3)',
   'transformer_ocpd(current; protection=primary_only)',
   'fault_current_at(current, voltage, conductor, length; phases=3, sets=1, raceway=PVC, interrupting_rating?)',
+  'cut_plan(reels, cuts)',
   'range_demand(count, rating)',
   'dryer_demand(count, rating)',
   'lighting_demand(load; occupancy=dwelling)',

@@ -2,9 +2,10 @@ import { fromBase, toBase, type Unit } from '../../units';
 import type { BoundArgument, LibraryCall, Meaning } from '../checking/meaning';
 import type { Type } from '../checking/type';
 import { ownUnit } from '../checking/types';
-import { Absent, type Call, Failure, type ParameterType, type ResultType } from '../library';
+import { Absent, type Call, Failure, type Interval, type ParameterType, type ResultType } from '../library';
 import { textOf } from '../syntax/tree';
 import { propagateByDifferences } from './differences';
+import { intervalsOf } from './intervals';
 import { sizeOf, slotTypes } from './layout';
 import { missingItem } from './lists/holes';
 import { type Machine, NoValue, noValue, type Site } from './machine';
@@ -19,6 +20,8 @@ export interface Watcher {
 /** One call of a library function: gathers the arguments in the parameters' units, calls, and spreads the result. */
 export class CallSite implements Site {
   private readonly silent: Call;
+  /** Of lists whose items are handed over with their intervals, by slot: those of the readings as they stand. */
+  private readonly intervals = new Map<number, readonly Interval[]>();
 
   constructor(
     readonly call: LibraryCall,
@@ -48,6 +51,7 @@ export class CallSite implements Site {
 
   runWithDoubt(machine: Machine): void {
     const { call, target } = this;
+    this.noteIntervals(machine);
     const turns = propagateByDifferences(machine, {
       inputs: this.slots.flat(),
       target,
@@ -58,6 +62,16 @@ export class CallSite implements Site {
       machine.uncertain.turning.set(call, this.meaning);
     }
     this.run(machine);
+    this.intervals.clear();
+  }
+
+  private noteIntervals(machine: Machine): void {
+    for (const [i, { spec }] of this.call.arguments.entries()) {
+      const found = wantsIntervals(spec) ? intervalsOf(machine, this.slots[i][0]) : undefined;
+      if (found) {
+        this.intervals.set(this.slots[i][0], found);
+      }
+    }
   }
 
   private perform(machine: Machine, watcher: Watcher | undefined): void {
@@ -146,6 +160,15 @@ export class CallSite implements Site {
       }
       const inUnit = (item: unknown) => (unit ? fromBase(item as number, unit) : item);
       const items = Array.from(object as ArrayLike<unknown>, inUnit);
+      if (wantsIntervals(spec)) {
+        const known = this.intervals.get(slot);
+        return items.map((value, at) => ({
+          value,
+          stated: known ? inUnit(known[at].stated) : value,
+          low: known ? inUnit(known[at].low) : value,
+          high: known ? inUnit(known[at].high) : value,
+        }));
+      }
       return 'units' in spec.listOf ? items.map((value) => ({ value, unit: wordOf(spec.listOf, unit) })) : items;
     }
     return object;
@@ -217,6 +240,9 @@ export class CallSite implements Site {
     }
   }
 }
+
+const wantsIntervals = (spec: ParameterType): boolean =>
+  'listOf' in spec && 'unit' in spec.listOf && spec.listOf.interval === true;
 
 /** The unit in which a value is handed over, as its parameter names it. */
 const wordOf = (spec: ParameterType, unit: Unit | undefined): string | undefined =>

@@ -37,6 +37,7 @@ export function propagateByDifferences(machine: Machine, probe: Probe): boolean 
   const { uncertain } = machine;
   const inputs = probe.inputs.flatMap((slot) => inputsOf(machine, slot));
   const gradients: (Gradient | undefined)[] = probe.types.map(() => undefined);
+  const items = new Map<number, (Gradient | undefined)[]>();
   let turns = false;
   if (inputs.length > 0) {
     const kept = probe.inputs.map((slot) => ({ slot, number: machine.numbers[slot], object: machine.objects[slot] }));
@@ -66,6 +67,20 @@ export function propagateByDifferences(machine: Machine, probe: Probe): boolean 
         const type = probe.types[i];
         if (type.kind !== 'quantity' && type.kind !== 'boolean') {
           turns ||= far.some((end) => !isSame(type, end[i].object, object));
+          const lists = [near[0][i].object, object, near[1][i].object];
+          if (
+            lists.every((list) => list instanceof Float64Array) &&
+            new Set(lists.map((list) => list.length)).size === 1
+          ) {
+            const before = items.get(i) ?? [];
+            const slopes = Array.from(lists[1], (middle, k) =>
+              slopeOf([lists[0][k], middle, lists[2][k]], [below, input.value, above]),
+            );
+            items.set(
+              i,
+              slopes.map((slope, k) => (slope === 0 ? before[k] : combine(before[k], 1, input.gradient, slope))),
+            );
+          }
           continue;
         }
         if (!Number.isFinite(number)) {
@@ -82,6 +97,10 @@ export function propagateByDifferences(machine: Machine, probe: Probe): boolean 
   for (const [i, gradient] of gradients.entries()) {
     uncertain.clear(probe.target + i, 1);
     uncertain.setGradient(probe.target + i, gradient);
+    const ofItems = items.get(i);
+    if (ofItems) {
+      uncertain.setItems(probe.target + i, ofItems);
+    }
   }
   return turns;
 }
