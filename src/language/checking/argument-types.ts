@@ -161,8 +161,26 @@ function reportArgument(
       return;
     }
   }
+  const degrees = wanted?.quantity.kind === 'absolute' && type.kind === 'quantity' ? degreesFor(type) : undefined;
+  if (degrees) {
+    const text = c.text(node);
+    const meant = `${text.slice(0, text.length - 1).trimEnd()} ${degrees}`;
+    c.report(
+      'degree-sign-missing',
+      node,
+      `${owner} is ${expected}; ${c.quote(node)} is ${describe(type)}. Write \`${meant}\`.`,
+      {
+        fixes: text.endsWith(degrees[1]) ? [replacing(`Write ${meant}`, c.span(node), meant)] : undefined,
+      },
+    );
+    return;
+  }
   c.report('wrong-argument', node, `${owner} is ${expected} (${spec.meaning}); ${c.quote(node)} is ${describe(type)}.`);
 }
+
+/** Farads and coulombs where a temperature belongs: the degree sign was forgotten. */
+const degreesFor = ({ unit }: QuantityOf): string | undefined =>
+  unit.symbol === 'F' ? '°F' : unit.symbol === 'C' ? '°C' : undefined;
 
 const isBare = (type: QuantityOf): boolean => type.quantity.dimension === dimensionless && type.unit.symbol === '';
 

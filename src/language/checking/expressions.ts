@@ -88,11 +88,21 @@ export function reportUnknownUnit(c: Checker, node: number, unit: { problem: str
   const { unitStarts, unitEnds, unitTexts, units } = c.tree;
   const span = { start: unitStarts[node], end: unitEnds[node] };
   const text = unitTexts[units[node]];
-  const { suggestion } = unit;
-  const message = suggestion === undefined ? unit.problem : `${unit.problem} Did you mean \`${suggestion}\`?`;
+  const suggestion = isPrefix(text) ? undefined : unit.suggestion;
+  const advice = suggestion === undefined ? adviceOn(text) : `Did you mean \`${suggestion}\`?`;
+  const message = unit.problem.endsWith('a unit.') ? `${unit.problem} ${advice}` : unit.problem;
   c.report('unknown-unit', span, message, {
     fixes: suggestion === undefined ? undefined : [replacing(`Replace ${text} by ${suggestion}`, span, suggestion)],
   });
+}
+
+const isPrefix = (text: string): boolean => /^[kMGuµμnp]$/.test(text);
+
+/** What to do about a word that stands where a unit stands and is like none. */
+function adviceOn(text: string): string {
+  return isPrefix(text)
+    ? `It is a prefix and stands before a unit, such as \`${text}Ω\` or \`${text}W\`.`
+    : 'Write one such as V, A, Ω, kW or ft, or take the word out.';
 }
 
 function checkName(c: Checker, node: number): Type {
@@ -122,6 +132,13 @@ function reportUnknownName(c: Checker, node: number, text: string): void {
   c.namesMissing = true;
   if (c.context.functions.has(text)) {
     c.report('function-not-called', node, `\`${text}\` is a function: write its arguments, \`${text}(…)\`.`);
+    return;
+  }
+  const answer = text === 'true' ? 'yes' : text === 'false' ? 'no' : undefined;
+  if (answer) {
+    c.report('foreign-answer', node, `Answers are \`yes\` and \`no\`. Write \`${answer}\`.`, {
+      fixes: [replacing(`Write ${answer}`, c.span(node), answer)],
+    });
     return;
   }
   const known = [...(c.locals?.keys() ?? []), ...[...c.context.names.defined()].map((name) => name.text)];

@@ -1,7 +1,7 @@
 import { toBase } from '../../units';
 import { isLike } from '../measurement';
 import { Node, Operator } from '../syntax/tree';
-import type { Checker } from './checker';
+import { type Checker, replacing } from './checker';
 import { describe } from './describe';
 import { check } from './expressions';
 import type { Meaning } from './meaning';
@@ -32,10 +32,13 @@ export function checkPlusMinus(c: Checker, node: number): Type {
   }
   const example = value.unit.symbol === '' ? '' : `, such as \`± 1 ${value.unit.symbol}\``;
   const how = value.quantity.kind === 'absolute' ? `as a difference${example}` : `in its unit${example}, or in %`;
+  const isBare = c.tree.kinds[limitsNode] === Node.Number && value.unit.symbol !== '';
+  const withUnit = isBare ? `${c.text(limitsNode)} ${value.unit.symbol}` : undefined;
   c.report(
     'wrong-limits',
     limitsNode,
     `${c.quote(limitsNode)} is ${describe(limits)}, which cannot limit ${describe(value)}. Write the limits ${how}.`,
+    { fixes: withUnit === undefined ? undefined : [replacing(`Write ${withUnit}`, c.span(limitsNode), withUnit)] },
   );
   return unknownType;
 }

@@ -30,6 +30,9 @@ function describeNode(tree: SyntaxTree, node: number): string {
       return `Size ${textOf(tree, node).replace(/\s/g, '')}${unit}`;
     case Node.Convert:
       return `Convert${unit}`;
+    case Node.List:
+    case Node.Parameters:
+      return Node[kind];
     default:
       return tree.firstChildren[node] < 0 ? `${Node[kind]} ${textOf(tree, node)}`.trim() : Node[kind];
   }

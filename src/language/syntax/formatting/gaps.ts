@@ -13,7 +13,6 @@ export function gapBefore(text: string, pieces: readonly PieceOfText[], index: n
     case Piece.Close:
     case Piece.Colon:
     case Piece.Dot:
-    case Piece.Superscript:
       return '';
     case Piece.Open:
       if (left.piece === Piece.Operand) {
@@ -21,6 +20,7 @@ export function gapBefore(text: string, pieces: readonly PieceOfText[], index: n
       }
       break;
     case Piece.Power:
+    case Piece.Superscript:
       return powerGap(left);
     default:
   }

@@ -18,13 +18,18 @@ export function readDefinition(r: Reader): number {
   }
   const name = r.take(Node.Name);
   if (r.token === Token.Colon) {
+    const isWalrus = r.text.charCodeAt(r.end) === 61;
+    const end = r.end + (isWalrus ? 1 : 0);
     r.report(
       'colon-for-equals',
       r.start,
-      r.end,
+      end,
       'A name gets its value with `=`; a colon gives a field its value, in an indented line below its call. Write `=`, or indent the line.',
-      replace('Write =', r.start, r.end, ' =', false),
+      replace('Write =', r.start, end, isWalrus ? '=' : ' =', false),
     );
+    if (isWalrus) {
+      r.advance();
+    }
   }
   r.advance();
   if (r.isWord('schedule') && isScheduleHead(r)) {

@@ -127,7 +127,19 @@ function readInfix(r: Reader, left: number, strength: number): number {
       r.runOn();
       return binary(r, left, readExpression(r, Strength.Sign), token);
     }
-    case Token.Assign:
+    case Token.Assign: {
+      const turned = turnedComparisons[r.text[end]];
+      if (turned && r.text.charCodeAt(end + 1) !== 61) {
+        r.report(
+          'turned-comparison',
+          start,
+          end + 1,
+          `The sign is written \`${turned.sign}\`.`,
+          replace(`Write ${turned.sign}`, start, end + 1, turned.sign),
+        );
+        r.advance();
+        return comparison(r, left, turned.token);
+      }
       if (!r.isLineBroken) {
         r.report(
           'equals-for-comparison',
@@ -138,13 +150,59 @@ function readInfix(r: Reader, left: number, strength: number): number {
         );
       }
       break;
+    }
+    case Token.Times:
+      if (r.text.startsWith('**', start)) {
+        r.report(
+          'foreign-power',
+          start,
+          end + 1,
+          'A power is written with `^`.',
+          replace('Write ^', start, end + 1, '^'),
+        );
+        r.advance();
+        r.advance();
+        return binary(r, left, readExpression(r, Strength.Sign), Token.Power);
+      }
+      break;
+    case Token.Plus:
+      if (r.text.startsWith('+/-', start)) {
+        r.report(
+          'foreign-plus-minus',
+          start,
+          start + 3,
+          'Limits are written with `±` or `+-`.',
+          replace('Write ±', start, start + 3, '±'),
+        );
+        r.advance();
+        r.advance();
+        r.advance();
+        return binary(r, left, readExpression(r, Strength.Reading + 1), Token.PlusMinus);
+      }
+      break;
     default:
+  }
+  if (strength === Strength.Comparison) {
+    return comparison(r, left, token);
   }
   r.advance();
   r.runOn();
-  const right = readExpression(r, strength + 1);
+  return binary(r, left, readExpression(r, strength + 1), token);
+}
+
+/** Signs that begin with the equals sign and do not exist, by their second character. */
+const turnedComparisons: Readonly<Record<string, { readonly sign: string; readonly token: Token }>> = {
+  '>': { sign: '>=', token: Token.GreaterOrEqual },
+  '<': { sign: '<=', token: Token.LessOrEqual },
+};
+
+/** The comparison whose sign is the current token. */
+function comparison(r: Reader, left: number, token: Token): number {
+  r.advance();
+  r.runOn();
+  const right = readExpression(r, Strength.Comparison + 1);
   const node = binary(r, left, right, token);
-  if (strength === Strength.Comparison && strengths[r.token] === Strength.Comparison) {
+  if (strengths[r.token] === Strength.Comparison) {
     reportChain(r, right);
   }
   return node;
@@ -200,11 +258,13 @@ function readMeter(r: Reader, left: number): number {
   const { tree, start, end } = r;
   r.advance();
   if (r.token !== Token.Name) {
+    const isNumber = r.token === Token.Number;
     r.report(
       'missing-meter',
       start,
       end,
-      '`by` names the meter that took the reading, and no name follows. Write the name of a meter defined with `meter(…)`.',
+      `\`by\` names the meter that took the reading, and no name follows. Write the name of a meter defined with \`meter(…)\`${isNumber ? ', or `±` before limits' : ''}.`,
+      isNumber ? replace('Write ±', start, end, '±', false) : [],
     );
     return left;
   }

@@ -1,3 +1,4 @@
+import { reportHabit } from './habits';
 import type { Reader } from './reader';
 
 /** What stands left on the line is reported once and kept in an Error node behind the statement's other children. */
@@ -7,7 +8,7 @@ export function endLine(r: Reader, node: number): number {
     return node;
   }
   const rest = r.skipTo();
-  if (!r.isLineBroken) {
+  if (!r.isLineBroken && !reportHabit(r, r.tree.starts[rest])) {
     reportRest(r, r.tree.starts[rest]);
   }
   const { tree } = r;

@@ -4,7 +4,8 @@ import { Token } from '../scanning/token';
 import { Node } from '../tree';
 import { readBrackets } from './brackets';
 import { readHash, readNumberOrSize } from './quantities';
-import type { Reader } from './reader';
+import { type Reader, replace } from './reader';
+import { readTurnedSize } from './sizes';
 
 /** Reads what operators stand between, with the members (`.field`) behind it. */
 export function readOperand(r: Reader): number {
@@ -48,6 +49,12 @@ function readName(r: Reader): number {
     r.advance();
     r.advance();
     return readOverRange(r, start);
+  }
+  if (r.vocabulary.alwaysSizeUnits.has(r.currentText)) {
+    const turned = readTurnedSize(r, start);
+    if (turned >= 0) {
+      return turned;
+    }
   }
   joinHyphens(r);
   const name = r.take(Node.Name);
@@ -129,6 +136,15 @@ export function readText(r: Reader): number {
 
 function readMember(r: Reader, record: number): number {
   const { tree, start, end } = r;
+  if (tree.kinds[record] === Node.Number) {
+    r.report(
+      'point-without-digit',
+      tree.starts[record],
+      end,
+      'A decimal point has a digit on both sides. Take the point out, or write `.0`.',
+      replace('Take the point out', start, end, ''),
+    );
+  }
   r.advance();
   if (!isWordToken(r.token)) {
     r.report(

@@ -2,6 +2,7 @@ import { hyphenatedEnd, isDigit, isNameStart, nameEnd, skipBlanks } from '../sca
 import { Token, wordToken } from '../scanning/token';
 import { Node } from '../tree';
 import { type Reader, replace } from './reader';
+import { readMisspeltSize } from './sizes';
 
 /** Reads a number, a number with its unit, or a size with its words (`12 AWG Cu THHN`). */
 export function readNumberOrSize(r: Reader): number {
@@ -22,6 +23,10 @@ export function readNumberOrSize(r: Reader): number {
       number = r.number.value;
       numberEnd = end;
     }
+  }
+  const misspelt = readMisspeltSize(r, start, numberEnd);
+  if (misspelt >= 0) {
+    return misspelt;
   }
   const at = skipBlanks(text, numberEnd);
   const unitEnd = isUnitStart(text, at) ? endOfUnit(r, at) : at;
@@ -143,7 +148,8 @@ function endOfUnit(r: Reader, at: number): number {
     return end;
   }
   const word = nameEnd(text, at);
-  return word > at && isFreeWord(text, at, word) ? word : at;
+  const isTimes = word === at + 1 && (text[at] === 'x' || text[at] === 'X');
+  return word > at && !isTimes && isFreeWord(text, at, word) ? word : at;
 }
 
 /** `5 in` is inches; `0.05 in %` converts, because a unit follows that cannot follow inches. */
@@ -203,7 +209,7 @@ function separatedEnd(r: Reader, start: number, numberEnd: number): number {
   while (isDigit(text.charCodeAt(end))) {
     end++;
   }
-  const plain = text.slice(start, end).replace(',', '.');
+  const plain = text.slice(start, end).replaceAll('.', '').replace(',', '.');
   r.number.value = Number(plain);
   r.report(
     'decimal-comma',

@@ -1,3 +1,4 @@
+import { nameEnd, skipBlanks } from '../scanning/characters';
 import { holdsParameters, isAssign } from '../scanning/line-starts';
 import { statementWords, Token } from '../scanning/token';
 import { Node } from '../tree';
@@ -8,7 +9,7 @@ import { readExpression } from './expressions';
 import { readInput } from './input';
 import { endLine } from './line-rest';
 import { isWordToken } from './operands';
-import type { Reader } from './reader';
+import { type Reader, replace } from './reader';
 import { readSolve } from './solve';
 import { readUse } from './use';
 
@@ -27,6 +28,10 @@ function readKind(r: Reader): number {
       return readDefinition(r);
     }
     if (token === Token.Name) {
+      const foreign = readForeignStart(r, next);
+      if (foreign >= 0) {
+        return foreign;
+      }
       const word = statementWordAt(r, next);
       if (word) {
         return readers[word](r, start);
@@ -41,6 +46,25 @@ function readKind(r: Reader): number {
   }
   const expression = readExpression(r);
   return r.tree.parent(Node.Show, start, Math.max(r.lastEnd, r.tree.ends[expression]), expression);
+}
+
+/** `let a = 5`, as other languages begin a definition: reports the word, and leaves the rest as what cannot be read; else -1. */
+function readForeignStart(r: Reader, next: number): number {
+  const word = ['let', 'var', 'const', 'set', 'def'].find((candidate) => r.isWord(candidate));
+  const end = nameEnd(r.text, next);
+  if (!word || end === next || !isAssign(r.text, skipBlanks(r.text, end))) {
+    return -1;
+  }
+  const { start } = r;
+  r.report(
+    'foreign-definition',
+    r.start,
+    r.end,
+    `A definition is written \`name = …\`, without a word before it. Take \`${word}\` out.`,
+    replace(`Take out ${word}`, r.start, next, ''),
+  );
+  const passed = r.take(Node.Error);
+  return r.tree.parent(Node.Show, start, r.tree.ends[passed], passed);
 }
 
 type StatementWord = (typeof statementWords)[number];

@@ -35,7 +35,12 @@ export function beginsStatement(text: string, at: number, inBlock: boolean): boo
   if (text.charCodeAt(next) === 40) {
     return holdsParameters(text, next);
   }
-  return next > end && next < text.length && statementWords.some((word) => word === text.slice(at, end));
+  return (
+    next > end &&
+    next < text.length &&
+    !isLineBreak(text.charCodeAt(next)) &&
+    statementWords.some((word) => word === text.slice(at, end))
+  );
 }
 
 const leadingWords: ReadonlySet<Token> = new Set([
