@@ -144,6 +144,8 @@ function readMember(r: Reader, record: number): number {
       'A decimal point has a digit on both sides. Take the point out, or write `.0`.',
       replace('Take the point out', start, end, ''),
     );
+    r.advance();
+    return record;
   }
   r.advance();
   if (!isWordToken(r.token)) {
