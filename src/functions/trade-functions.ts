@@ -14,6 +14,7 @@ import { lighting_demand } from './loads/lighting_demand';
 import { range_demand } from './loads/range_demand';
 import { motor_circuit } from './motors/motor_circuit';
 import { motor_current } from './motors/motor_current';
+import { motor_feeder } from './motors/motor_feeder';
 import { apparent_power } from './power/apparent_power';
 import { correction_kvar } from './power/correction_kvar';
 import { line_current } from './power/line_current';
@@ -27,6 +28,7 @@ import { fault_current_at } from './protection/fault_current_at';
 import { gec_for } from './protection/gec_for';
 import { largest_ocpd } from './protection/largest_ocpd';
 import { ocpd_for } from './protection/ocpd_for';
+import { ocpd_within } from './protection/ocpd_within';
 import { supply_bonding_for } from './protection/supply_bonding_for';
 import { raceway_fill } from './raceways/raceway_fill';
 import { raceway_for } from './raceways/raceway_for';
@@ -36,6 +38,7 @@ import { resistance_at } from './resistance/resistance_at';
 import { resistance_per_length } from './resistance/resistance_per_length';
 import { cut_plan } from './takeoff/cut_plan';
 import { transformer_current } from './transformers/transformer_current';
+import { transformer_for } from './transformers/transformer_for';
 import { transformer_ocpd } from './transformers/transformer_ocpd';
 import { conductor_for_drop } from './voltage-drop/conductor_for_drop';
 import { longest_run } from './voltage-drop/longest_run';
@@ -55,6 +58,7 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   conductor_for,
   ocpd_for,
   largest_ocpd,
+  ocpd_within,
   egc_for,
   raceway_for,
   raceway_fill,
@@ -72,11 +76,13 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   fault_current,
   motor_current,
   motor_circuit,
+  motor_feeder,
   insulation_resistance_at,
   polarization_index,
   gec_for,
   supply_bonding_for,
   transformer_current,
+  transformer_for,
   transformer_ocpd,
   fault_current_at,
   range_demand,

@@ -144,7 +144,8 @@ export interface Tables extends InstallationTables, MachineTables, LoadTables {
   smallConductorLimit(size: string, material: Material): Found<SmallConductorRow> | undefined;
   /** The smallest standard rating not below, for breakers and fuses alike (fuse-only ratings left out). */
   standardRatingAtLeast(amperes: number): Found<StandardRatingRow> | undefined;
-  standardRatingAtMost(amperes: number): Found<StandardRatingRow> | undefined;
+  /** The largest standard rating not above; for a fuse its own small ratings too. */
+  standardRatingAtMost(amperes: number, device?: 'breaker' | 'fuse'): Found<StandardRatingRow> | undefined;
   readonly standardRatings: readonly number[];
   equipmentGrounding(ocpd: number): Found<EquipmentGroundingRow> | undefined;
   insulation(type: string): Found<InsulationRow> | undefined;

@@ -76,7 +76,8 @@ function tablesOf(edition: string, overrides: readonly TableFile[]): Tables {
     bundling: (conductors) => (conductors < 1 ? undefined : bundles.upTo(conductors, (row) => row.max)),
     smallConductorLimit: (size, material) => small.exact(size, material),
     standardRatingAtLeast: (amperes) => ratings.upTo(amperes, (row) => row.rating, breakerToo),
-    standardRatingAtMost: (amperes) => ratings.downTo(amperes, (row) => row.rating, breakerToo),
+    standardRatingAtMost: (amperes, device) =>
+      ratings.downTo(amperes, (row) => row.rating, device === 'fuse' ? undefined : breakerToo),
     get standardRatings() {
       return ratings.all.filter(breakerToo).map((row) => row.rating);
     },

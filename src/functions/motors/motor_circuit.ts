@@ -1,6 +1,6 @@
 import { Absent, defineFunction, Failure } from '../../language';
 import * as shared from '../parameters';
-import { deviceWords, motorConductorAmpacity, motorDevice, motorOverload } from '../rules/motor-circuit';
+import { deviceWords, motorConductorAmpacity, motorDevice, motorOverload, rotorWords } from '../rules/motor-circuit';
 import { motorCurrent } from '../rules/motor-current';
 import { notPhases } from '../rules/whole-number';
 import { amperes } from '../step-values';
@@ -19,6 +19,12 @@ export const motor_circuit = defineFunction({
     },
     phases: { ...shared.phases, default: 3 },
     device: { choice: deviceWords, named: true, default: 'breaker', meaning: 'type of the short-circuit device' },
+    rotor: {
+      choice: rotorWords,
+      named: true,
+      default: 'squirrel_cage',
+      meaning: 'what the motor turns: a wound rotor takes a smaller device',
+    },
     nameplate_current: {
       unit: 'A',
       named: true,
@@ -38,7 +44,7 @@ export const motor_circuit = defineFunction({
   },
   assumptions: [
     'continuous duty',
-    'squirrel-cage motor, not of design B energy-efficient type with an instantaneous-trip breaker',
+    'not of design B energy-efficient type with an instantaneous-trip breaker',
     'one motor alone, no drive ahead of it',
   ],
   sources: [
@@ -57,13 +63,13 @@ export const motor_circuit = defineFunction({
     },
   ],
   evaluate: (args, call) => {
-    const { phases, device, nameplate_current, service_factor } = args;
+    const { phases, device, rotor, nameplate_current, service_factor } = args;
     const tableCurrent = notPhases(phases) ?? motorCurrent(call, args);
     if (tableCurrent instanceof Failure) {
       return tableCurrent;
     }
     const ampacity = motorConductorAmpacity(call, tableCurrent);
-    const ocpd = motorDevice(call, { tableCurrent, phases, device });
+    const ocpd = motorDevice(call, { tableCurrent, phases, device, rotor });
     if (typeof ocpd === 'number') {
       call.choose({
         symbol: { base: 'I', subscript: 'n' },

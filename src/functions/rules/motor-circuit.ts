@@ -10,6 +10,9 @@ const deviceNames = {
   time_delay_fuse: 'dual-element fuse',
 } as const;
 export type DeviceWord = keyof typeof deviceNames;
+/** Motors by their rotor; the table allows a wound one less. */
+export const rotorWords = ['squirrel_cage', 'wound_rotor'] as const;
+export type RotorWord = (typeof rotorWords)[number];
 export const deviceWords = ['breaker', 'fuse', 'time_delay_fuse'] as const satisfies readonly DeviceWord[];
 
 const percentOfCurrent = (symbol: string) =>
@@ -18,20 +21,27 @@ const conductorCurrent = percentOfCurrent('I_required');
 const deviceCurrent = percentOfCurrent('I_device');
 const overloadCurrent = percentOfCurrent('I_overload');
 
-/** A percentage of the motor table, shown with its row and then taken of a current. */
-function byTable(
-  call: Call,
-  current: number,
-  formula: typeof conductorCurrent,
-  key: readonly [category: string, motor: string, part: string],
-): number | Failure {
+type Key = readonly [category: string, motor: string, part: string];
+
+/** A percentage of the motor table, shown with its row. */
+function percentOf(call: Call, key: Key): number | Failure {
   const found = tablesOf(call).motorProtection(...key);
   if (!found) {
     return new Failure(`The motor table has no row for ${key.join(', ')}.`, undefined, 'not-in-table');
   }
   call.table({ symbol: 'k', value: found.row.percent, unit: '%', source: found.source, row: found.shown });
-  return formula(call, { k: found.row.percent, I: current });
+  return found.row.percent;
 }
+
+/** A percentage of the motor table taken of a current. */
+function byTable(call: Call, current: number, formula: typeof conductorCurrent, key: Key): number | Failure {
+  const k = percentOf(call, key);
+  return k instanceof Failure ? k : formula(call, { k, I: current });
+}
+
+/** Per cent of the largest motor's current that a feeder of several must carry (NEC 430.24). */
+export const feederPercent = (call: Call): number | Failure =>
+  percentOf(call, ['conductor', 'several motors', 'feeder conductor']);
 
 /** Least ampacity of a motor's branch-circuit conductors (NEC 430.22). */
 export const motorConductorAmpacity = (call: Call, tableCurrent: number): number | Failure =>
@@ -40,9 +50,14 @@ export const motorConductorAmpacity = (call: Call, tableCurrent: number): number
 /** Largest first choice of the short-circuit device: the table's percentage, next standard rating up (NEC 430.52). */
 export function motorDevice(
   call: Call,
-  motor: { readonly tableCurrent: number; readonly phases: number; readonly device: DeviceWord },
+  motor: {
+    readonly tableCurrent: number;
+    readonly phases: number;
+    readonly device: DeviceWord;
+    readonly rotor?: RotorWord;
+  },
 ): number | Failure {
-  const kind = motor.phases === 3 ? 'polyphase' : 'single-phase';
+  const kind = motor.rotor === 'wound_rotor' ? 'wound rotor' : motor.phases === 3 ? 'polyphase' : 'single-phase';
   const limit = byTable(call, motor.tableCurrent, deviceCurrent, ['branch device', kind, deviceNames[motor.device]]);
   if (limit instanceof Failure) {
     return limit;

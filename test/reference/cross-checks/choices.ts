@@ -60,6 +60,44 @@ export const choiceChecks: readonly CrossCheck[] = [
       ]),
   },
   {
+    title: 'largest device within a limit',
+    formula: 'the last standard rating ≤ I',
+    source: 'search through NEC 240.6(A)',
+    leeway: 'none',
+    functions: ['ocpd_within'],
+    tables: ['overcurrent-ratings'],
+    compare: () =>
+      [15, 29.9, 42, 54, 113.75, 190, 320, 1100].map((limit) =>
+        within(`${limit} A`, inUnit(`ocpd_within(${limit} A)`, 'A'), nextDown(limit), 0),
+      ),
+  },
+  {
+    title: 'device of a motor feeder',
+    formula: 'the last standard rating ≤ largest branch device + other motors; conductors at 1.25 I_largest + the rest',
+    source: 'NEC 430.24 and 430.62(A)',
+    leeway: 'none',
+    functions: ['motor_feeder'],
+    tables: ['motor-protection', 'overcurrent-ratings'],
+    compare: () =>
+      [
+        [14, 21, 27],
+        [7.6, 4.8, 34],
+        [52, 65, 124],
+      ].flatMap(([a, b, c]) => {
+        const devices = [a, b, c].map((current) => nextUp(2.5 * current));
+        const feeder = `x = motor_feeder([${a} A, ${b} A, ${c} A], devices: [${devices.map((each) => `${each} A`).join(', ')}])`;
+        return [
+          within(
+            `${a}, ${b} and ${c} A, conductors`,
+            inUnit(`${feeder}\nx.conductor_ampacity`, 'A'),
+            a + b + c + 0.25 * Math.max(a, b, c),
+            1e-9,
+          ),
+          within(`${a}, ${b} and ${c} A, device`, inUnit(`${feeder}\nx.ocpd`, 'A'), nextDown(devices[2] + a + b), 0),
+        ];
+      }),
+  },
+  {
     title: 'devices of motors',
     formula:
       'the first standard rating ≥ 250 % (breaker), 175 % (time-delay fuse) or 300 % (fuse) of the table current',
