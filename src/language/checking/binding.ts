@@ -8,6 +8,7 @@ import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { argumentNodes } from './arguments';
 import type { CheckingContext } from './checker';
 import { Meaning } from './meaning';
+import { InlineGrid, wordColumns } from './schedules/grid';
 import type { Type } from './type';
 import { unknownType } from './types';
 
@@ -22,6 +23,8 @@ export class Statement {
   readonly uses: Name[] = [];
   checkDiagnostics: readonly Diagnostic[] = noDiagnostics;
   runDiagnostics: readonly Diagnostic[] = noDiagnostics;
+  /** Of parts of it beside which the rest has a value: rows of a schedule. */
+  partDiagnostics: readonly Diagnostic[] = noDiagnostics;
   /** Type of its expression; that of its names where it defines one. Unknown after an error. */
   type: Type = unknownType;
   compiled?: CompiledStatement;
@@ -69,6 +72,7 @@ export class Statement {
       case Node.Check:
         return firstChildren[this.node];
       case Node.BlockCall:
+      case Node.Schedule:
         return this.node;
       case Node.Use:
         return this.part;
@@ -277,7 +281,9 @@ export class NameTable {
       case Node.Designation:
       case Node.Allow:
       case Node.Use:
+        return;
       case Node.Schedule:
+        this.collectSchedule(cell, statement, node);
         return;
       case Node.Unknown:
         this.collectAll(cell, statement, nextSiblings[firstChildren[node]], locals);
@@ -293,6 +299,29 @@ export class NameTable {
       }
       default:
         this.collectAll(cell, statement, firstChildren[node], locals);
+    }
+  }
+
+  /** Words in cells are no names, and the names of columns hold in the formulas below alone. */
+  private collectSchedule(cell: Cell, statement: Statement, node: number): void {
+    const { tree } = cell;
+    const grid = new InlineGrid(cell.meaning, node);
+    const isWords = wordColumns(grid);
+    for (let row = 0; row < grid.rows; row++) {
+      for (let column = 0; column < isWords.length; column++) {
+        const expression = isWords[column] ? -1 : grid.node(row, column);
+        if (expression >= 0) {
+          this.collect(cell, statement, expression, noLocals);
+        }
+      }
+    }
+    const formulas = [...children(tree, node)].filter((child) => tree.kinds[child] === Node.Column);
+    const columns = new Set([
+      ...grid.columns.map(({ name }) => name),
+      ...formulas.map((column) => textOf(tree, tree.firstChildren[column])),
+    ]);
+    for (const column of formulas) {
+      this.collectAll(cell, statement, tree.nextSiblings[tree.firstChildren[column]], columns);
     }
   }
 

@@ -74,6 +74,9 @@ export function checkMember(c: Checker, node: number): Type {
   if (type.kind === 'unknown') {
     return unknownType;
   }
+  if (type.kind === 'schedule') {
+    return checkColumnOf(c, owner, fieldNode, type);
+  }
   if (type.kind !== 'record') {
     c.report('no-fields', fieldNode, `${c.quote(owner)} is ${describe(type)}: it has no fields.`);
     return unknownType;
@@ -92,6 +95,29 @@ export function checkMember(c: Checker, node: number): Type {
     return unknownType;
   }
   return found;
+}
+
+/** `schedule.column`: the values of all rows. */
+function checkColumnOf(c: Checker, owner: number, node: number, { columns }: Type & { kind: 'schedule' }): Type {
+  const name = c.text(node);
+  const found = columns.get(name);
+  if (found?.kind === 'unknown') {
+    c.report(
+      'empty-column',
+      node,
+      `No row of ${c.quote(owner)} has a value in \`${name}\` that can be used, so it is not known what it holds.`,
+    );
+  } else if (!found) {
+    const meant = nearest(name, columns.keys());
+    const all = [...columns.keys()].map((one) => `\`${one}\``).join(', ');
+    c.report(
+      'unknown-column',
+      node,
+      `${c.quote(owner)} has no column \`${name}\`. ${meant ? `Did you mean \`${meant}\`?` : `It has ${all}.`}`,
+      { fixes: meant ? [replacing(`Replace ${name} by ${meant}`, c.span(node), meant)] : undefined },
+    );
+  }
+  return found && found.kind !== 'unknown' ? listOf(found) : unknownType;
 }
 
 /** `if condition then a else b` */
@@ -179,5 +205,5 @@ export function commonType(a: Type, b: Type): Type | undefined {
     const element = commonType(a.element, b.element);
     return element && listOf(element);
   }
-  return a.kind === b.kind && a.kind !== 'record' ? a : undefined;
+  return a.kind === b.kind && a.kind !== 'record' && a.kind !== 'schedule' ? a : undefined;
 }

@@ -2,6 +2,7 @@ import { parseUnit, type Unit } from '../../units';
 import type { FunctionDefinition, Parameter } from '../library';
 import type { SyntaxTree } from '../syntax/tree';
 import type { Name } from './binding';
+import type { ScheduleMeaning } from './schedules/schedule-meaning';
 import type { Type } from './type';
 
 /** What checking found out about the nodes of one tree. The compiler reads it and decides nothing anew. */
@@ -12,6 +13,8 @@ export class Meaning {
   readonly designations = new Map<number, Designated>();
   /** Solution nodes whose unknown is searched for between its bounds, because no formula gives it. */
   readonly searches = new Set<number>();
+  /** By the node of the statement. */
+  readonly schedules = new Map<number, ScheduleMeaning>();
   private readonly units: (ReturnType<typeof parseUnit> | undefined)[] = [];
 
   constructor(

@@ -186,7 +186,11 @@ function reportOperand(c: Checker, node: number, left: Type, right: Type): Type 
   const leftNode = c.tree.firstChildren[node];
   const [culprit, type] = left.kind === 'quantity' ? [c.tree.nextSiblings[leftNode], right] : [leftNode, left];
   const advice =
-    type.kind === 'record' ? ` Name one of its fields, such as \`${c.text(culprit)}.${firstField(type)}\`.` : '';
+    type.kind === 'record' || type.kind === 'schedule'
+      ? ` Name one of its ${type.kind === 'record' ? 'fields' : 'columns'}, such as \`${c.text(culprit)}.${firstOf(type)}\`.`
+      : type.kind === 'text' && c.locals?.has(c.text(culprit))
+        ? ' Bare words in a schedule are text; in brackets, `(name)`, a cell takes the value of that name.'
+        : '';
   c.report(
     'not-a-quantity',
     culprit,
@@ -195,7 +199,8 @@ function reportOperand(c: Checker, node: number, left: Type, right: Type): Type 
   return unknownType;
 }
 
-const firstField = (type: Extract<Type, { kind: 'record' }>): string => type.fields.keys().next().value ?? '…';
+const firstOf = (type: Extract<Type, { kind: 'record' | 'schedule' }>): string =>
+  (type.kind === 'record' ? type.fields : type.columns).keys().next().value ?? '…';
 
 export function checkUnary(c: Checker, node: number): Type {
   const operand = c.tree.firstChildren[node];

@@ -5,14 +5,13 @@ import { misfit } from './arithmetic';
 import { noDiagnostics, type Statement } from './binding';
 import { Checker } from './checker';
 import { describe } from './describe';
-import { check, notAvailable } from './expressions';
+import { check } from './expressions';
 import { expectBoolean } from './operators';
+import { checkSchedule } from './schedules/check-schedule';
 import { reportMissingUnit } from './sums';
 import { checkTaken } from './taken-names';
 import type { Type } from './type';
 import { plainNumberType, unknownType } from './types';
-
-const notYet = new Map<Node, string>([[Node.Schedule, '`schedule`']]);
 
 /** Checks one statement; its names take the type found. True when its reports hang on which other names there are. */
 export function checkStatement(statement: Statement): boolean {
@@ -45,20 +44,19 @@ export function checkStatement(statement: Statement): boolean {
     case Node.Use:
       type = checkTaken(c, statement);
       break;
+    case Node.Schedule:
+      type = checkSchedule(c, node);
+      break;
     case Node.FunctionDefinition:
       checkFunction(c, node);
       break;
     case Node.Solve:
       checkEquations(c, statement);
       break;
-    default: {
-      const what = notYet.get(kind);
-      if (what) {
-        notAvailable(c, node, what);
-      }
-    }
+    default: // An `allow` says nothing about values, and where the line could not be read the parser has spoken.
   }
   statement.type = c.diagnostics.length > 0 ? unknownType : type;
+  statement.partDiagnostics = cell.meaning.schedules.get(node)?.problems ?? noDiagnostics;
   statement.checkDiagnostics = c.diagnostics.length > 0 ? c.diagnostics : noDiagnostics;
   for (const name of statement.defines) {
     name.type = name.definitions.length === 1 ? statement.type : unknownType;

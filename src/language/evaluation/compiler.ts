@@ -20,6 +20,7 @@ import { compileBundle, compileOverItems, compileWhere, isOverItems } from './li
 import type { Machine, Site } from './machine';
 import { Operation, operationOf } from './operations';
 import { readingSite } from './reading-site';
+import { compileSchedule } from './schedules/compile-schedule';
 import { ListSite, SameSite } from './sites';
 
 /**
@@ -91,6 +92,11 @@ export class Compiler implements Emitter {
       case Node.Call:
       case Node.BlockCall:
         return this.call(frame, node, target);
+      case Node.Schedule: {
+        const slot = this.slotFor(sizeOf(this.typeOf(frame, node)), target);
+        compileSchedule(this, frame, frame.meaning.schedules.get(node)!, slot);
+        return slot;
+      }
       case Node.Where:
         return compileWhere(this, frame, node, target);
       case Node.Designation:
@@ -257,7 +263,7 @@ export class Compiler implements Emitter {
     const owner = tree.firstChildren[node];
     const type = this.typeOf(frame, owner);
     const record = this.expression(frame, owner);
-    if (type.kind !== 'record') {
+    if (type.kind !== 'record' && type.kind !== 'schedule') {
       return this.noValue(this.typeOf(frame, node), target);
     }
     const field = textOf(tree, tree.nextSiblings[owner]);

@@ -18,17 +18,19 @@ export interface Culprit {
 
 /** Why an expression came to nothing: the innermost place where all that goes in has a value and nothing comes out. */
 export function failureOf(replay: Replay, node: number): Diagnostic {
-  const { tree } = replay.frame.meaning;
-  const {
-    code,
-    message,
-    node: at,
-  } = find(replay, replay.frame, node) ?? {
-    node,
-    code: 'no-result',
-    message: `\`${textOf(tree, node)}\` has no finite result.`,
-  };
-  return { code, severity: 'error', span: spanOf(tree, at), message };
+  const { code, message, node: at } = culpritOf(replay, node);
+  return { code, severity: 'error', span: spanOf(replay.frame.meaning.tree, at), message };
+}
+
+/** The same as a node. */
+export function culpritOf(replay: Replay, node: number): Culprit {
+  return (
+    find(replay, replay.frame, node) ?? {
+      node,
+      code: 'no-result',
+      message: `\`${textOf(replay.frame.meaning.tree, node)}\` has no finite result.`,
+    }
+  );
 }
 
 function find(replay: Replay, frame: Frame, node: number): Culprit | undefined {

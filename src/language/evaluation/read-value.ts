@@ -6,6 +6,7 @@ import { uncertaintyOf } from './coverage';
 import type { Gradient } from './gradient';
 import { sizeOf } from './layout';
 import { type Machine, NoValue } from './machine';
+import { readSchedule } from './schedules/read-schedule';
 import type { QuantityValue, Value } from './value';
 
 /** True when the slots hold a value of this type. A record has one even where single fields are absent. */
@@ -36,19 +37,10 @@ export function readValue(machine: Machine, type: Type, slot: number): Value {
       const doubt = machine.uncertain.doubt(slot);
       return { kind: 'boolean', value: answer === 0.5 ? 'cannot tell' : answer === 1, ...(doubt && { doubt }) };
     }
-    case 'list': {
-      const value = valueOfObject(type, object);
-      const gradients = machine.uncertain.items(slot);
-      const holes = machine.holes.get(object as object);
-      if (value.kind !== 'list' || !(gradients || holes)) {
-        return value;
-      }
-      const items = value.items.map((item, i): Value => {
-        const hole = holes?.get(i);
-        return hole ? { kind: 'absent', because: hole.why } : withGradient(item, gradients?.[i]);
-      });
-      return { ...value, items };
-    }
+    case 'list':
+      return { kind: 'list', items: readItems(machine, type.element, slot) };
+    case 'schedule':
+      return readSchedule(machine, type, slot, (element, at) => readItems(machine, element, at));
     case 'record': {
       const fields = new Map<string, Value>();
       let at = slot;
@@ -65,6 +57,23 @@ export function readValue(machine: Machine, type: Type, slot: number): Value {
     default:
       return valueOfObject(type, object);
   }
+}
+
+/** The items of a list, with what is not certain about them; one without a value says why. */
+function readItems(machine: Machine, element: Type, slot: number): Value[] {
+  const object = machine.objects[slot];
+  const gradients = machine.uncertain.items(slot);
+  const doubts = machine.uncertain.itemDoubts(slot);
+  const holes = machine.holes.get(object as object);
+  return Array.from(object as ArrayLike<unknown>, (item, i): Value => {
+    const hole = holes?.get(i);
+    if (hole) {
+      return { kind: 'absent', because: hole.why };
+    }
+    const value = withGradient(valueOfObject(element, item), gradients?.[i]);
+    const doubt = doubts?.[i];
+    return doubt && value.kind === 'boolean' ? { ...value, doubt } : value;
+  });
 }
 
 const withGradient = (value: Value, gradient: Gradient | undefined): Value =>

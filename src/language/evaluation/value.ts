@@ -12,10 +12,25 @@ export type Value =
   | { readonly kind: 'choice'; readonly value: string }
   | { readonly kind: 'object'; readonly object: ObjectType; readonly value: unknown }
   | { readonly kind: 'record'; readonly name: string; readonly fields: ReadonlyMap<string, Value> }
-  | { readonly kind: 'list'; readonly items: readonly Value[] }
+  /** `schedule` where it is one: its items are the rows. */
+  | { readonly kind: 'list'; readonly items: readonly Value[]; readonly schedule?: ScheduleView }
   | { readonly kind: 'meter'; readonly terms: readonly QuantityValue[] }
   /** A field that this record has no value for, and why. */
   | { readonly kind: 'absent'; readonly because: string };
+
+/** What a schedule is beside its rows. */
+export interface ScheduleView {
+  /** In order; with the unit that a column of quantities is shown in. */
+  readonly columns: readonly { readonly name: string; readonly unit?: Unit; readonly unitIsDerived?: boolean }[];
+  /** Of the columns whose sum says something: powers, energies, lengths, weights, prices. */
+  readonly totals: readonly ColumnTotal[];
+}
+
+export interface ColumnTotal {
+  readonly column: string;
+  /** Absent where a row has no value. */
+  readonly total: Value;
+}
 
 export interface QuantityValue {
   readonly kind: 'quantity';

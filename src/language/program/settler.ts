@@ -6,6 +6,8 @@ import { failureOf } from '../evaluation/failures';
 import { inputProblem } from '../evaluation/input-range';
 import { replay } from '../evaluation/replay';
 import type { Runner } from '../evaluation/runner';
+import { rowFailures } from '../evaluation/schedules/row-failures';
+import { scheduleOf } from '../evaluation/schedules/row-replay';
 import { turningCalls } from '../evaluation/turning-calls';
 import { Node } from '../syntax/tree';
 import { circular, duplicates, inOrder } from './definition-problems';
@@ -125,6 +127,11 @@ export class Settler {
     if (!this.runner.run(statement)) {
       statement.runDiagnostics = [replay(this.runner, statement, (run) => failureOf(run, statement.expression))];
       return false;
+    }
+    if (scheduleOf(statement)) {
+      const turning = statement.isUncertain ? turningCalls(this.runner, statement) : noDiagnostics;
+      statement.runDiagnostics = [...turning, ...rowFailures(this.runner, statement)];
+      return true;
     }
     const turning = statement.isUncertain ? turningCalls(this.runner, statement) : noDiagnostics;
     const problem = inputProblem(this.runner, statement);

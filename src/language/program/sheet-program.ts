@@ -129,7 +129,7 @@ export class SheetProgram implements Program {
     }
     const all = [...found.written.diagnostics];
     for (const statement of found.statements) {
-      all.push(...statement.checkDiagnostics, ...statement.runDiagnostics);
+      all.push(...statement.checkDiagnostics, ...statement.partDiagnostics, ...statement.runDiagnostics);
     }
     return all.sort((a, b) => a.span.start - b.span.start);
   }

@@ -18,6 +18,7 @@ const kinds: Partial<Record<Node, StatementResult['kind']>> = {
   [Node.BlockCall]: 'definition',
   [Node.Unknown]: 'definition',
   [Node.Input]: 'definition',
+  [Node.Schedule]: 'definition',
   [Node.Show]: 'show',
   [Node.Check]: 'check',
 };

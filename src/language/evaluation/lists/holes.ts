@@ -6,6 +6,8 @@ export interface Hole {
   readonly place: string;
   /** Behind `because` or a colon: `its cell `load` is empty`. */
   readonly why: string;
+  /** Where it arose by a formula that came to nothing; absent for what was never written. */
+  readonly arose?: { readonly row: number; readonly column: string };
 }
 
 /** The places of a list that have no value, by index. A list without any has no such map. */

@@ -1,0 +1,84 @@
+import type { Type } from '../../checking/type';
+import { ownUnit, type QuantityOf } from '../../checking/types';
+import { uncertaintyOf } from '../coverage';
+import type { Source } from '../gradient';
+import type { Machine } from '../machine';
+import { isMissing } from '../sites';
+import type { ColumnTotal, Value } from '../value';
+
+type ScheduleOf = Extract<Type, { kind: 'schedule' }>;
+
+/** Quantities of which the sum over the rows says something: their units. Voltages and single currents are not among them. */
+const summable = ['W', 'J', 'ft', 'USD', 'EUR', 'kg'];
+
+let summableDimensions: ReadonlySet<unknown> | undefined;
+
+function isSummable({ quantity }: QuantityOf): boolean {
+  summableDimensions ??= new Set(summable.map((unit) => ownUnit(unit).type.dimension));
+  return summableDimensions.has(quantity.dimension);
+}
+
+/** A schedule as a list of its rows, each a record of its cells. `read` makes a value of an item of a list. */
+export function readSchedule(
+  machine: Machine,
+  { columns }: ScheduleOf,
+  first: number,
+  readList: (element: Type, slot: number) => readonly Value[],
+): Value {
+  const cells = new Map<string, readonly Value[]>();
+  const totals: ColumnTotal[] = [];
+  let rows = 0;
+  let slot = first;
+  for (const [name, element] of columns) {
+    if (element.kind !== 'unknown' && !isMissing(machine.objects[slot])) {
+      const values = readList(element, slot);
+      cells.set(name, values);
+      rows = Math.max(rows, values.length);
+      if (element.kind === 'quantity' && isSummable(element)) {
+        totals.push({ column: name, total: totalOf(machine, element, slot) });
+      }
+    }
+    slot++;
+  }
+  const items = Array.from({ length: rows }, (_, row): Value => {
+    const fields = new Map<string, Value>();
+    for (const name of columns.keys()) {
+      fields.set(name, cells.get(name)?.[row] ?? nothing);
+    }
+    return { kind: 'record', name: 'row', fields };
+  });
+  return { kind: 'list', items, schedule: { columns: [...columns].map(columnOf), totals } };
+}
+
+const nothing: Value = { kind: 'absent', because: 'the column has no value that can be used' };
+
+const columnOf = ([name, type]: [string, Type]) => ({
+  name,
+  ...(type.kind === 'quantity' && { unit: type.unit, unitIsDerived: type.unitIsDerived === true }),
+});
+
+/** The sum over all rows; absent where one has no value, because a total that leaves a load out is a wrong one. */
+function totalOf(machine: Machine, element: QuantityOf, slot: number): Value {
+  const values = machine.objects[slot] as Float64Array;
+  const holes = machine.holes.get(values);
+  if (holes) {
+    return { kind: 'absent', because: `${holes.size} ${holes.size === 1 ? 'row has' : 'rows have'} no value here` };
+  }
+  const sum = new Map<Source, number>();
+  let base = 0;
+  const gradients = machine.uncertain.items(slot);
+  for (let row = 0; row < values.length; row++) {
+    base += values[row];
+    for (const [source, component] of gradients?.[row] ?? []) {
+      sum.set(source, (sum.get(source) ?? 0) + component);
+    }
+  }
+  return {
+    kind: 'quantity',
+    base,
+    type: element.quantity,
+    unit: element.unit,
+    unitIsDerived: element.unitIsDerived === true,
+    ...(sum.size > 0 && { uncertainty: uncertaintyOf(base, sum) }),
+  };
+}
