@@ -38,8 +38,8 @@ function verdictMarkdown({ verdict, label, text, latex, margin, advice }: Block 
   return `**${verdictWords[verdict]}** — ${label === text ? '' : `${escapeMarkdown(label)}: `}$${latex}$${notes.join('')}`;
 }
 
-const tableMarkdown = ({ head, rows }: Block & { kind: 'table' }): string =>
-  [head, head.map(() => '---'), ...rows]
+const tableMarkdown = ({ head, rows, numeric }: Block & { kind: 'table' }): string =>
+  [head, head.map((_, column) => (numeric?.[column] ? '---:' : '---')), ...rows]
     .map((row, i) => `| ${row.map((cell) => (i === 1 ? cell : escapeMarkdown(cell))).join(' | ')} |`)
     .join('\n');
 

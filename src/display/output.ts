@@ -31,6 +31,8 @@ export type Block =
       readonly kind: 'table';
       readonly head: readonly string[];
       readonly rows: readonly (readonly string[])[];
+      /** Columns whose cells are numbers, which stand flush right. */
+      readonly numeric?: readonly boolean[];
     }
   /** Steps of a call, folded when long. */
   | { readonly kind: 'group'; readonly title: string; readonly blocks: readonly Block[] }

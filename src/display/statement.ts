@@ -20,6 +20,9 @@ export function blocksOf(result: StatementResult): Block[] {
   const { steps } = result.trace();
   const blocks = stepsBlocks(steps, result).filter((block) => !isBareCall(block));
   const last = steps.at(-1);
+  if (result.value?.kind === 'list' && result.value.schedule && last?.kind !== 'taken') {
+    return [resultBlock(result, result.value), ...blocks]; // The table first: the row worked out is an example of it.
+  }
   if (result.value && (result.kind === 'definition' || result.kind === 'show') && !endsInResult(last)) {
     blocks.push(resultBlock(result, result.value));
   }

@@ -44,6 +44,8 @@ function stepBlocks(step: Step, place: Place): Block[] {
       return [{ kind: 'assumption', text: step.text }];
     case 'comparison':
       return [verdictBlock(step, statement)];
+    case 'row':
+      return [{ kind: 'group', title: `Worked for ${step.row.replaceAll('`', '')}`, blocks: stepsBlocks(step.steps) }];
     case 'call':
       return [callBlock(step)];
     case 'taken':

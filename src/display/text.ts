@@ -58,12 +58,14 @@ const width = (text: string): number => [...text].length;
 
 const padded = (text: string, to: number): string => text + ' '.repeat(Math.max(0, to - width(text)));
 
-function tableLines({ head, rows }: Block & { kind: 'table' }): string[] {
+function tableLines({ head, rows, numeric }: Block & { kind: 'table' }): string[] {
   const cells = [head, ...rows].map((row) => row.map(oneLine));
   const widths = head.map((_, column) => Math.max(...cells.map((row) => width(row[column] ?? ''))));
   const lines = cells.map((row) =>
     row
-      .map((cell, column) => padded(cell, widths[column]))
+      .map((cell, column) =>
+        numeric?.[column] ? ' '.repeat(widths[column] - width(cell)) + cell : padded(cell, widths[column]),
+      )
       .join('  ')
       .trimEnd(),
   );

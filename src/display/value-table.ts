@@ -1,11 +1,15 @@
 import type { Value } from '../language';
 import type { Block } from './output';
+import { scheduleTable } from './schedule-table';
 import { showValue } from './value';
 
 /** A record as a table of its fields, a list of records as a table with a row for each; else nothing. */
 export function valueTable(value: Value): (Block & { kind: 'table' }) | undefined {
   if (value.kind === 'record') {
     return { kind: 'table', head: ['field', 'value'], rows: fieldRows(value, '') };
+  }
+  if (value.kind === 'list' && value.schedule) {
+    return scheduleTable(value.items, value.schedule);
   }
   if (value.kind !== 'list' || value.items.length === 0 || !value.items.every((item) => item.kind === 'record')) {
     return undefined;

@@ -18,7 +18,7 @@ export function showValue(value: Value, digits?: number): string {
     case 'record':
       return [...value.fields].map(([field, inner]) => `${field}: ${showValue(inner, digits)}`).join(', ');
     case 'list':
-      return showList(value.items, digits);
+      return value.schedule ? scheduleText(value.items.length) : showList(value.items, digits);
     case 'meter':
       return `meter ± (${value.terms.map((term) => showQuantity(term, digits)).join(' + ')})`;
     case 'absent':
@@ -59,9 +59,14 @@ function runsOf(texts: readonly string[]): string[] {
   return runs.length > longList ? [...shown.slice(0, shownOfLong), `… (${texts.length} items)`] : shown;
 }
 
-function showQuantity(q: QuantityValue, digits?: number): string {
+const scheduleText = (rows: number): string => `schedule of ${rows} ${rows === 1 ? 'row' : 'rows'}`;
+
+/** The number of a quantity alone, for a table whose heading has the unit. */
+export const showMagnitude = (q: QuantityValue, digits?: number): string => showQuantity(q, digits, false);
+
+function showQuantity(q: QuantityValue, digits?: number, unitToo = true): string {
   const shown = shownQuantity(q, digits);
-  const text = (number: RoundedNumber) => withUnit(numberText(number), shown.unit);
+  const text = (number: RoundedNumber) => (unitToo ? withUnit(numberText(number), shown.unit) : numberText(number));
   switch (shown.form) {
     case 'plain':
       return text(shown.value);
@@ -73,7 +78,7 @@ function showQuantity(q: QuantityValue, digits?: number): string {
     case 'at most':
       return `${shown.form} ${text(shown.value)}`;
     case 'unbounded':
-      return withUnit(unbounded(shown.value), shown.unit);
+      return unitToo ? withUnit(unbounded(shown.value), shown.unit) : unbounded(shown.value);
   }
 }
 

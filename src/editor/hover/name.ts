@@ -105,6 +105,10 @@ const origins: Readonly<Record<Origin, string>> = {
 
 function tablesIn(steps: readonly Step[]): TableReference[] {
   return steps.flatMap((step) =>
-    step.kind === 'table' ? [step.source] : step.kind === 'call' || step.kind === 'taken' ? tablesIn(step.steps) : [],
+    step.kind === 'table'
+      ? [step.source]
+      : step.kind === 'call' || step.kind === 'taken' || step.kind === 'row'
+        ? tablesIn(step.steps)
+        : [],
   );
 }

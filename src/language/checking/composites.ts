@@ -105,7 +105,7 @@ function checkColumnOf(c: Checker, owner: number, node: number, { columns }: Typ
     c.report(
       'empty-column',
       node,
-      `No row of ${c.quote(owner)} has a value in \`${name}\` that can be used, so it is not known what it holds.`,
+      `No row of ${c.quote(owner)} has a value in \`${name}\`: its cells are empty or cannot be used, or its formula has an error.`,
     );
   } else if (!found) {
     const meant = nearest(name, columns.keys());

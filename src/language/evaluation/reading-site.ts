@@ -8,6 +8,22 @@ import { type Machine, NoValue, type Site } from './machine';
 
 const sources = new WeakMap<SyntaxTree, Map<number, Source>>();
 
+const sourcesOfRows = new WeakMap<Source, Source[]>();
+
+/** In a formula of a schedule each row is a reading of its own. */
+function sourceInRow(source: Source, row: number): Source {
+  if (row < 0) {
+    return source;
+  }
+  let rows = sourcesOfRows.get(source);
+  if (!rows) {
+    rows = [];
+    sourcesOfRows.set(source, rows);
+  }
+  rows[row] ??= new Source(`${source.name} (row ${row + 1})`, source.stated);
+  return rows[row];
+}
+
 /** The source that a node stands for; the same one however often it is compiled, or copied where equations are turned round. */
 function sourceAt(meaning: Meaning, copy: number, stated: Source['stated']): Source {
   const { tree } = meaning;
@@ -46,7 +62,7 @@ export class ReadingSite implements Site {
     const spread = this.take(machine);
     const { uncertain } = machine;
     const standard = this.source.stated === 'standard' ? spread : spread / halfWidthOfOne;
-    const alone = standard > 0 ? Gradient.of(this.source, standard) : undefined;
+    const alone = standard > 0 ? Gradient.of(sourceInRow(this.source, machine.row), standard) : undefined;
     const own = alone && this.correlatedWith ? correlated(machine, alone, this.correlatedWith) : alone;
     const gradient = own instanceof NoValue ? undefined : combine(uncertain.gradient(this.value), 1, own, 1);
     uncertain.clear(this.target, 1);

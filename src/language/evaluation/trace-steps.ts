@@ -69,6 +69,24 @@ export function traceOf({ statement, replay, listener, name, remark, there }: To
   return { steps };
 }
 
+/** The formula of a schedule's column for one row, which was just run again. */
+export function rowSteps(replay: Replay, listener: Listener, name: string, expression: number): Step[] {
+  const result = replay.value(expression);
+  const steps: Step[] = [...once(assumptionsIn(replay.frame.meaning, expression)), ...listener.calls.map(callStep)];
+  return result
+    ? [
+        ...steps,
+        {
+          kind: 'formula',
+          symbol: symbolOf(name),
+          formula: mathsOf(replay, expression),
+          substituted: substitutedOf(replay, expression),
+          result,
+        },
+      ]
+    : steps;
+}
+
 /** `I_load` reads as I with a subscript; `drop_limit` is one word and stays whole. */
 const symbolOf = (name: string) => (name.indexOf('_') > 2 ? { base: name } : letterSymbol(name));
 
@@ -91,7 +109,7 @@ function assumptionsIn(meaning: Meaning, node: number): AssumptionStep[] {
 }
 
 /** Each assumption once, however many sizes it was taken for. */
-const once = (steps: readonly AssumptionStep[]): AssumptionStep[] => [
+export const once = (steps: readonly AssumptionStep[]): AssumptionStep[] => [
   ...new Map(steps.map((step) => [step.text, step])).values(),
 ];
 

@@ -9,7 +9,16 @@ export interface Trace {
   readonly steps: readonly Step[];
 }
 
+/** How one row of a schedule was worked out, as an example of all. */
+export interface RowStep {
+  readonly kind: 'row';
+  /** The row in words: ``row 1 (`P1`)``. */
+  readonly row: string;
+  readonly steps: readonly Step[];
+}
+
 export type Step =
+  | RowStep
   | FormulaStep
   | TableStep
   | ChoiceStep

@@ -32,5 +32,9 @@ function needsOf(statement: Statement): Statement[] {
 /** What a value rests on that no formula shows. */
 const evidenceIn = (steps: readonly Step[]): Step[] =>
   steps.flatMap((step) =>
-    step.kind === 'table' || step.kind === 'assumption' ? [step] : step.kind === 'call' ? evidenceIn(step.steps) : [],
+    step.kind === 'table' || step.kind === 'assumption'
+      ? [step]
+      : step.kind === 'call' || step.kind === 'row'
+        ? evidenceIn(step.steps)
+        : [],
   );

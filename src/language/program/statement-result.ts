@@ -3,15 +3,18 @@ import type { Statement } from '../checking/binding';
 import { readValue } from '../evaluation/read-value';
 import { replay } from '../evaluation/replay';
 import type { Runner } from '../evaluation/runner';
+import { scheduleOf } from '../evaluation/schedules/row-replay';
 import type { Trace } from '../evaluation/trace';
 import { traceOf } from '../evaluation/trace-steps';
 import type { Value, Verdict } from '../evaluation/value';
 import { Listener } from '../evaluation/watch';
 import type { CallRecord, StatementResult } from '../program';
 import { textContent } from '../syntax/navigation';
+import { lineEnd } from '../syntax/scanning/characters';
 import { Node, spanOf, textOf } from '../syntax/tree';
 import { callRecord } from './call-record';
 import { derivationThere } from './derivation-there';
+import { scheduleTrace } from './schedule-trace';
 
 const kinds: Partial<Record<Node, StatementResult['kind']>> = {
   [Node.Definition]: 'definition',
@@ -96,10 +99,12 @@ export class Result implements StatementResult {
 
   get remark(): string | undefined {
     const { tree } = this.statement.cell;
+    const start = tree.starts[this.statement.node];
+    const end = scheduleOf(this.statement) ? lineEnd(tree.text, start) : Number.POSITIVE_INFINITY;
     const texts = tree.comments
       .filter(({ statement, span, text }) => {
-        // One on a line above stands by itself.
-        return statement === this.statement.index && span.start > tree.starts[this.statement.node] && text !== '';
+        // One on a line above stands by itself; one beside a row of a schedule is about that row.
+        return statement === this.statement.index && span.start > start && span.start < end && text !== '';
       })
       .map((comment) => comment.text);
     return texts.length > 0 ? texts.join(' ') : undefined;
@@ -114,8 +119,11 @@ export class Result implements StatementResult {
     if (!this.hasValue) {
       return { steps: [] };
     }
-    const listener = new Listener();
     const { statement, remark, name } = this;
+    if (scheduleOf(statement)) {
+      return scheduleTrace(this.runner, statement);
+    }
+    const listener = new Listener();
     const there = this.taken && derivationThere(statement);
     return replay(
       this.runner,
@@ -129,7 +137,7 @@ export class Result implements StatementResult {
     const { statement } = this;
     // Without its inputs the statement did not run; what their slots still hold must reach no function.
     const ran = this.missing === undefined && statement.checkDiagnostics.length === 0;
-    if (!this.records && ran && statement.compiled) {
+    if (!this.records && ran && statement.compiled && !scheduleOf(statement)) {
       const listener = new Listener();
       this.records = replay(this.runner, statement, () => listener.calls.map(callRecord), listener);
     }

@@ -68,9 +68,9 @@ const isCell = (type: Type): boolean =>
   !['unknown', 'record', 'schedule', 'meter'].includes(type.kind) &&
   !(type.kind === 'list' && type.element.kind !== 'object');
 
-function reportOrder(row: Checker, node: number, { further, schedule }: Around): void {
+function reportOrder(row: Checker, node: number, { known, further, schedule }: Around): void {
   const text = row.text(node);
-  if (further.includes(text)) {
+  if (further.includes(text) && !known.has(text)) {
     row.report(
       'column-further-down',
       node,

@@ -80,6 +80,8 @@ export class InlineGrid implements Grid {
   }
 }
 
+const hyphened = /^\p{L}[\p{L}\p{N}_]*(?:-[\p{L}\p{N}_]+)+$/u;
+
 /** A cell that is one bare name or one quoted text, as what it says. */
 export function wordAt(tree: SyntaxTree, node: number): string | undefined {
   switch (node < 0 ? Node.Empty : (tree.kinds[node] as Node)) {
@@ -87,6 +89,11 @@ export function wordAt(tree: SyntaxTree, node: number): string | undefined {
       return textOf(tree, node);
     case Node.Text:
       return textContent(tree, node);
+    case Node.Binary: {
+      // Tags have hyphens: `LP-6`. In a column of values the same is a difference.
+      const text = textOf(tree, node);
+      return hyphened.test(text) ? text : undefined;
+    }
     default:
       return undefined;
   }

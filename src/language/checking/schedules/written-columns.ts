@@ -41,7 +41,7 @@ export class RowProblems {
   }
 }
 
-const cannotBeUsed = 'what stands in its cell cannot be used';
+const unusable = (name: string): string => `what stands in \`${name}\` cannot be used`;
 
 /** Finds the type that most cells of a column share, and reports the cells that do not fit. */
 export function typeColumn(c: Checker, column: ColumnCells, rows: RowProblems): WrittenColumn {
@@ -58,7 +58,7 @@ export function typeColumn(c: Checker, column: ColumnCells, rows: RowProblems): 
       missing.set(row, `its cell in \`${name}\` is empty`);
     } else {
       rows.knows(row); // The parser has spoken.
-      missing.set(row, cannotBeUsed);
+      missing.set(row, unusable(name));
     }
   }
   const cells = { ...column, nodes, missing };
@@ -90,7 +90,7 @@ function columnOfWords(c: Checker, { grid, index, name, nodes, missing }: ReadCe
         { fixes: [replacing('Put it in quotation marks', c.span(node), `"${c.text(node).replaceAll('"', '')}"`)] },
       );
       rows.take(c, before, row);
-      missing.set(row, cannotBeUsed);
+      missing.set(row, unusable(name));
       nodes[row] = -1;
     }
   }
@@ -117,7 +117,7 @@ function columnOfValues(c: Checker, { grid, name, nodes, missing }: ReadCells, r
     const type = typeOfCell(c, grid, node, name);
     if (type.kind === 'unknown') {
       rows.take(c, before, row);
-      missing.set(row, cannotBeUsed);
+      missing.set(row, unusable(name));
       nodes[row] = -1;
       found.push(undefined);
       continue;
@@ -138,7 +138,7 @@ function columnOfValues(c: Checker, { grid, name, nodes, missing }: ReadCells, r
       const before = c.diagnostics.length;
       reportUnlike(c, nodes[row], group.type, largest!.type, name);
       rows.take(c, before, row);
-      missing.set(row, cannotBeUsed);
+      missing.set(row, unusable(name));
       nodes[row] = -1;
     }
   }

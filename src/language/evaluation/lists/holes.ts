@@ -15,12 +15,12 @@ export type Holes = ReadonlyMap<number, Hole>;
 
 /** Says that a list cannot be used whole, by the first of its places that has no value. */
 export function holeMessage(what: string, holes: Holes | undefined): string {
-  const [first] = holes?.values() ?? [];
+  const first = holes?.get(Math.min(...holes.keys()));
   if (!first) {
     return `${what} needs a value at every place of the list, and one has none.`;
   }
-  const more = holes!.size > 1 ? ` and ${holes!.size - 1} more` : '';
-  return `${what} needs every value, and ${first.place}${more} has none: ${first.why}. Put it in, or leave such places out: \`where known(…)\`.`;
+  const none = holes!.size > 1 ? ` has none, nor have ${holes!.size - 1} more` : ' has none';
+  return `${what} needs every value, and ${first.place}${none}: ${first.why}. Put it in, or leave such places out: \`where known(…)\`.`;
 }
 
 /** Stands for a list that could not be used because of its holes. */

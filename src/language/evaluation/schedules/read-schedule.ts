@@ -1,7 +1,7 @@
 import type { Type } from '../../checking/type';
 import { ownUnit, type QuantityOf } from '../../checking/types';
 import { uncertaintyOf } from '../coverage';
-import type { Source } from '../gradient';
+import { GradientSum } from '../gradient';
 import type { Machine } from '../machine';
 import { isMissing } from '../sites';
 import type { ColumnTotal, Value } from '../value';
@@ -64,21 +64,23 @@ function totalOf(machine: Machine, element: QuantityOf, slot: number): Value {
   if (holes) {
     return { kind: 'absent', because: `${holes.size} ${holes.size === 1 ? 'row has' : 'rows have'} no value here` };
   }
-  const sum = new Map<Source, number>();
+  const sum = new GradientSum();
   let base = 0;
   const gradients = machine.uncertain.items(slot);
   for (let row = 0; row < values.length; row++) {
     base += values[row];
-    for (const [source, component] of gradients?.[row] ?? []) {
-      sum.set(source, (sum.get(source) ?? 0) + component);
+    const gradient = gradients?.[row];
+    if (gradient) {
+      sum.add(gradient, 1);
     }
   }
+  const gradient = sum.take();
   return {
     kind: 'quantity',
     base,
     type: element.quantity,
     unit: element.unit,
     unitIsDerived: element.unitIsDerived === true,
-    ...(sum.size > 0 && { uncertainty: uncertaintyOf(base, sum) }),
+    ...(gradient && { uncertainty: uncertaintyOf(base, gradient) }),
   };
 }

@@ -69,6 +69,10 @@ export function takeItem(machine: Machine, list: number, row: number, item: numb
   } else {
     machine.objects[item] = Array.isArray(values) ? values[row] : values;
   }
-  uncertain.setGradient(item, uncertain.items(list)?.[row]);
+  const gradient = uncertain.items(list)?.[row];
+  if (gradient) {
+    uncertain.setGradient(item, gradient);
+    uncertain.keep(item, 1); // What is about to run begins a new tape.
+  }
   uncertain.setDoubt(item, uncertain.itemDoubts(list)?.[row]);
 }

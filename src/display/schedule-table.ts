@@ -1,0 +1,70 @@
+import type { QuantityValue, ScheduleView, Value } from '../language';
+import { fromBase, type Unit, withPrefix } from '../units';
+import { usualDigits } from './number';
+import type { Block } from './output';
+import { showMagnitude, showValue } from './value';
+
+/** Rows beyond these are counted, not shown. */
+const longestTable = 200;
+
+/** Up to so many digits a number is shown whole: what stands in a cell is mostly what its author wrote there. */
+const writtenDigits = 6;
+
+type Column = ScheduleView['columns'][number];
+
+/** A schedule as a table: units in the heading, numbers below one another, totals where a sum says something. */
+export function scheduleTable(rows: readonly Value[], { columns, totals }: ScheduleView): Block & { kind: 'table' } {
+  const shown = rows.slice(0, longestTable);
+  const cellsOf = (name: string) =>
+    shown.map((row): Value | undefined => (row.kind === 'record' ? row.fields.get(name) : undefined));
+  const total = (name: string) => totals.find(({ column }) => column === name)?.total;
+  const printed = columns.map((column) => columnText(column, cellsOf(column.name), total(column.name)));
+  const lines = shown.map((_, row) => printed.map(({ cells }) => cells[row]));
+  const more = rows.length - shown.length;
+  if (more > 0) {
+    lines.push(columns.map((_, i) => (i === 0 ? `… ${more} more rows` : '…')));
+  }
+  if (totals.length > 0 && rows.length > 1) {
+    lines.push(printed.map(({ foot }, i) => (i === 0 ? `Total ${foot}`.trim() : foot)));
+  }
+  return {
+    kind: 'table',
+    head: printed.map(({ head }) => head),
+    rows: lines,
+    numeric: columns.map(({ unit }) => unit !== undefined),
+  };
+}
+
+/** One column as text; all its numbers are in one unit, which the heading has. */
+function columnText({ name, unit, unitIsDerived }: Column, cells: readonly (Value | undefined)[], total?: Value) {
+  if (!unit) {
+    return { head: name, cells: cells.map(cellText), foot: '' };
+  }
+  const shownIn = unitIsDerived ? withPrefix(largest(cells), unit) : unit;
+  const text = (value: Value | undefined) =>
+    value?.kind === 'quantity' ? magnitudeIn(value, shownIn) : cellText(value);
+  return {
+    head: shownIn.symbol === '' ? name : `${name} (${shownIn.symbol})`,
+    cells: cells.map(text),
+    foot: total ? text(total) : '',
+  };
+}
+
+const cellText = (value: Value | undefined): string => (!value || value.kind === 'absent' ? '–' : showValue(value));
+
+const magnitudeIn = (value: QuantityValue, unit: Unit): string =>
+  showMagnitude({ ...value, unit, unitIsDerived: false }, digitsOf(fromBase(value.base, unit)));
+
+/** The digits that show a number as it was written, where it is short; else the usual ones. */
+function digitsOf(value: number): number {
+  for (let digits = usualDigits; digits <= writtenDigits; digits++) {
+    if (Math.abs(Number(value.toPrecision(digits)) - value) <= 1e-12 * Math.abs(value)) {
+      return digits;
+    }
+  }
+  return usualDigits;
+}
+
+/** The largest magnitude in a column, which its unit is chosen for. */
+const largest = (cells: readonly (Value | undefined)[]): number =>
+  cells.reduce((most, cell) => (cell?.kind === 'quantity' ? Math.max(most, Math.abs(cell.base)) : most), 0);
