@@ -8,7 +8,7 @@ import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { argumentNodes } from './arguments';
 import type { CheckingContext } from './checker';
 import { Meaning } from './meaning';
-import { InlineGrid, wordColumns } from './schedules/grid';
+import { expressionsIn } from './schedules/expressions-in';
 import type { Type } from './type';
 import { unknownType } from './types';
 
@@ -283,7 +283,9 @@ export class NameTable {
       case Node.Use:
         return;
       case Node.Schedule:
-        this.collectSchedule(cell, statement, node);
+        for (const { expression, columns } of expressionsIn(cell.meaning, node)) {
+          this.collect(cell, statement, expression, columns);
+        }
         return;
       case Node.Unknown:
         this.collectAll(cell, statement, nextSiblings[firstChildren[node]], locals);
@@ -299,29 +301,6 @@ export class NameTable {
       }
       default:
         this.collectAll(cell, statement, firstChildren[node], locals);
-    }
-  }
-
-  /** Words in cells are no names, and the names of columns hold in the formulas below alone. */
-  private collectSchedule(cell: Cell, statement: Statement, node: number): void {
-    const { tree } = cell;
-    const grid = new InlineGrid(cell.meaning, node);
-    const isWords = wordColumns(grid);
-    for (let row = 0; row < grid.rows; row++) {
-      for (let column = 0; column < isWords.length; column++) {
-        const expression = isWords[column] ? -1 : grid.node(row, column);
-        if (expression >= 0) {
-          this.collect(cell, statement, expression, noLocals);
-        }
-      }
-    }
-    const formulas = [...children(tree, node)].filter((child) => tree.kinds[child] === Node.Column);
-    const columns = new Set([
-      ...grid.columns.map(({ name }) => name),
-      ...formulas.map((column) => textOf(tree, tree.firstChildren[column])),
-    ]);
-    for (const column of formulas) {
-      this.collectAll(cell, statement, tree.nextSiblings[tree.firstChildren[column]], columns);
     }
   }
 
