@@ -19,6 +19,9 @@ function starterSheets(): Record<string, string> {
 const libraries = [
   'katex',
   'pdfmake',
+  'docx',
+  'docx/math',
+  'write-excel-file/universal',
   'mathjax/loader.js',
   'mathjax/core.js',
   'mathjax/adaptors/liteDOM.js',
@@ -83,7 +86,7 @@ for (const library of libraries) {
     ...node,
     ...shipped,
     plugins: [],
-    stdin: { contents: `export * from '${library}'; export { default } from '${library}';`, resolveDir: root },
+    stdin: { contents: `module.exports = require('${library}');`, resolveDir: root },
     outfile: `dist/lib/${fileOf(library)}`,
   });
 }

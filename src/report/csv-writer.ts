@@ -1,5 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
-import type { DataTable, ReportDocument } from './document';
+import { headings } from './data-headings';
+import type { ReportDocument } from './document';
 
 /**
  * The report's figures as comma-separated values (RFC 4180): one block a table with its name above, a blank line
@@ -14,9 +15,6 @@ export function writeCsv({ data }: ReportDocument): string {
     )
     .join('\r\n');
 }
-
-export const headings = ({ columns }: DataTable): string[] =>
-  columns.map(({ title, unit }) => (unit === undefined ? title : `${title} (${unit})`));
 
 /** A text that a spreadsheet would take for a formula gets an apostrophe in front; numbers stay numbers. */
 function safe(cell: string | number | undefined): string | number {

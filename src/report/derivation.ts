@@ -1,5 +1,5 @@
 import type { Block } from '../display';
-import { type Part, paragraph, textTable, words } from './document';
+import { message, type Part, textTable, words } from './document';
 
 /** What a calculation cell shows, as parts of a report. */
 export const derivationParts = (blocks: readonly Block[]): Part[] => blocks.flatMap(partsOf);
@@ -17,7 +17,7 @@ function partsOf(block: Block): Part[] {
       return [{ kind: 'step', latex, text, note }];
     }
     case 'choice':
-      return [paragraph(`${block.text} — ${block.because}`)];
+      return [{ kind: 'paragraph', content: message(`${block.text} — ${block.because}`) }];
     case 'assumption':
       return [{ kind: 'paragraph', content: [...words('Assumed: ', 'emphasis'), ...words(block.text)] }];
     case 'verdict': {

@@ -1,5 +1,5 @@
 import { escapeHtml, verdictWords } from '../display';
-import type { Inline, Part, ReportDocument, Table, Verdict } from './document';
+import { type Inline, message, type Part, type ReportDocument, type Table, type Verdict } from './document';
 import { style } from './html-style';
 
 /** The report as one web page that needs nothing else: maths as MathML, no scripts, set for paper when printed. */
@@ -71,10 +71,10 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
       case 'table':
         return this.table(part);
       case 'step':
-        return `<p class="step">${this.maths(part.latex)}${part.note ? note(part.note) : ''}</p>`;
+        return `<p class="step">${this.maths(part.latex)}${this.notes(part.note ? [part.note] : [])}</p>`;
       case 'verdict': {
         const label = part.label && `${escapeHtml(part.label)}: `;
-        return `<p class="step">${verdict(part.verdict)} ${label}${this.maths(part.latex)}${part.notes.map(note).join('')}</p>`;
+        return `<p class="step">${verdict(part.verdict)} ${label}${this.maths(part.latex)}${this.notes(part.notes)}</p>`;
       }
       case 'group':
         return `<div class="group"><p class="title">${escapeHtml(part.title)}</p>\n${this.parts(part.parts)}</div>`;
@@ -107,6 +107,10 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
     ].join('');
   }
 
+  private notes(notes: readonly string[]): string {
+    return notes.map((note) => ` <span class="note">${this.content(message(note))}</span>`).join('');
+  }
+
   private content(content: readonly Inline[]): string {
     return content.map((inline) => this.inline(inline)).join('');
   }
@@ -131,12 +135,10 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
   }
 }
 
-const note = (text: string): string => ` <span class="note">${escapeHtml(text)}</span>`;
-
 const verdict = (given: Verdict): string => `<span class="${classes[given]}">${verdictWords[given]}</span>`;
 
 const banner = ({ tone, title, items }: ReportDocument['banners'][number]): string =>
-  `<div class="banner ${tone}" role="note"><p>⚠ ${escapeHtml(title)}</p><ul>${items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</ul></div>`;
+  `<div class="banner ${tone}" role="note"><p>⚠ ${escapeHtml(title)}</p><ul>${items.map((item) => `<li>${escapeHtml(item.replaceAll('`', ''))}</li>`).join('')}</ul></div>`;
 
 function signatures({ lines }: Part & { kind: 'signatures' }): string {
   const head = ['Role', 'Name', 'Signature', 'Date'].map((title) => `<th scope="col">${title}</th>`).join('');

@@ -1,5 +1,5 @@
 import { escapeMarkdown, verdictWords } from '../display';
-import type { Cell, Inline, Part, ReportDocument, Table } from './document';
+import { type Cell, type Inline, message, type Part, type ReportDocument, type Table } from './document';
 
 /** The report as Markdown with `$…$` maths, for a code host, an issue or an editor. */
 export function writeMarkdown(document: ReportDocument): string {
@@ -40,7 +40,7 @@ function partText(part: Part): string {
       return `$\\displaystyle ${part.latex}$${part.note ? ` — *${escapeMarkdown(part.note)}*` : ''}`;
     case 'verdict': {
       const label = part.label && `${escapeMarkdown(part.label)}: `;
-      const notes = part.notes.map((note) => ` — ${escapeMarkdown(note)}`).join('');
+      const notes = part.notes.map((note) => ` — ${inlineText(message(note))}`).join('');
       return `**${verdictWords[part.verdict]}** — ${label}$${part.latex}$${notes}`;
     }
     case 'group':

@@ -6,6 +6,9 @@ import assert from 'node:assert/strict';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { run } from '../cli/fake-console';
+import { documentText, entriesOf, workbookText } from '../report/archive';
+import { pageText } from '../report/page-text';
+import { bytesOf } from '../report/report-of';
 
 const root = join(__dirname, '..', '..');
 const stored = join(__dirname, 'expected');
@@ -46,6 +49,14 @@ describe('example and starter sheets', () => {
       });
     }
 
+    it(`${folder}/${name} gives the stored report as docx, xlsx and pdf`, async () => {
+      const text = bytes.toString('utf8');
+      const word = entriesOf(await bytesOf(text, 'docx')).get('word/document.xml')!.text;
+      compare(`${called}.report.docx.txt`, documentText(word));
+      compare(`${called}.report.xlsx.txt`, workbookText(entriesOf(await bytesOf(text, 'xlsx'))));
+      compare(`${called}.report.pdf.txt`, await pageText(text));
+    });
+
     it(`${folder}/${name} is laid out as the formatter does it`, async () => {
       assert.equal((await run(['format', '-'], bytes)).out, bytes.toString('utf8'));
     });
@@ -54,7 +65,7 @@ describe('example and starter sheets', () => {
   it('has nothing stored for sheets that are gone', () => {
     const known = sheets.map(({ folder, name }) => `${folder}-${name.replace(/\.kft(\.md)?$/, '')}`);
     const odd = readdirSync(stored).filter(
-      (file) => !known.includes(file.replace(/(\.report\.\w+|\.txt|\.json)$/, '')),
+      (file) => !known.includes(file.replace(/(\.report\.[\w.]+|\.txt|\.json)$/, '')),
     );
     assert.deepEqual(odd, []);
   });

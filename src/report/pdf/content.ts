@@ -1,5 +1,14 @@
 import { verdictWords } from '../../display';
-import { type Cell, type Inline, type Part, plain, type ReportDocument, type Table, type Verdict } from '../document';
+import {
+  type Cell,
+  type Inline,
+  message,
+  type Part,
+  plain,
+  type ReportDocument,
+  type Table,
+  type Verdict,
+} from '../document';
 import { formulaLines } from './formula-lines';
 import type { Picture, Typesetter } from './typesetter';
 
@@ -38,7 +47,9 @@ export class ContentMaker {
 
   banner({ tone, title, items }: ReportDocument['banners'][number]): Content {
     const colour = tone === 'error' ? colours.no : colours.doubt;
-    const inside = { stack: [{ text: `⚠ ${title}`, bold: true }, { ul: items.map((item) => ({ text: item })) }] };
+    const inside = {
+      stack: [{ text: `⚠ ${title}`, bold: true }, { ul: items.map((item) => ({ text: texts(message(item)) })) }],
+    };
     return {
       table: { widths: ['*'], body: [[inside]] },
       layout: {
@@ -90,7 +101,7 @@ export class ContentMaker {
 
   private step({ latex, note }: Part & { kind: 'step' }, width: number): Content {
     const lines = formulaLines(this.typesetter, latex, width);
-    const remark = { text: note ?? '', color: colours.faint, fontSize: 8.5 };
+    const remark = { text: texts(message(note ?? '')), color: colours.faint, fontSize: 8.5 };
     const [first] = lines;
     if (note !== undefined && lines.length === 1 && first.width < width * (1 - roomForNote)) {
       const drop = Math.max(0, (first.height - noteHeight) / 2);
@@ -107,7 +118,7 @@ export class ContentMaker {
   private verdict({ verdict, label, latex, notes }: Part & { kind: 'verdict' }, width: number): Content {
     const line = { text: [verdictText(verdict), { text: label && `  ${label}` }] };
     const remarks = notes.map((note) => ({
-      text: note,
+      text: texts(message(note)),
       color: colours.faint,
       fontSize: 8.5,
       margin: [indent, 0, 0, 0],

@@ -39,12 +39,16 @@ export async function writePdf(document: ReportDocument, { font, progress }: Wri
   pdfmake.setUrlAccessPolicy(() => false);
   pdfmake.setLocalAccessPolicy(() => false);
   progress?.('Setting formulas');
-  const definition = definitionOf(document, await Typesetter.load(pointsPerEx));
+  const definition = definitionOf(document, await loadTypesetter());
   progress?.('Laying out pages');
   return new Uint8Array(await pdfmake.createPdf(definition).getBuffer());
 }
 
-function definitionOf(document: ReportDocument, typesetter: Typesetter): Content {
+/** Formulas in the size that goes with the text. */
+export const loadTypesetter = (): Promise<Typesetter> => Typesetter.load(pointsPerEx);
+
+/** What the library is told to lay out. */
+export function definitionOf(document: ReportDocument, typesetter: Typesetter): Content {
   const { kind, title, fields, banners, sections, revision, date, author } = document;
   const paper = papers[document.paper];
   const width = paper.width - margins[0] - margins[2];

@@ -71,7 +71,7 @@ function nameOf({ result, tree }: Place, statement: number, node: number): strin
       [...children(tree, candidate)].length === 2,
   );
   return argument === undefined
-    ? `in ${result.name}`
+    ? `reading in ${result.name}`
     : `${textOf(tree, [...children(tree, argument)][0])} in ${result.name}`;
 }
 
