@@ -26,7 +26,7 @@ const signatures: readonly string[] = [
   'longest_run(conductor, current, drop; phases=1, temperature=75, sets=1)',
   'conductor_for_drop(current, length, drop; phases=1, material=Cu, temperature=75, sets=1)',
   'line_current(power, voltage; phases=1, power_factor=1, efficiency=1)',
-  'heater(; resistance?, voltage?, rated_voltage?, phases=1, rated_power?, isolated?)',
+  'heater(; resistance?, voltage?, rated_voltage?, phases=1, rated_power?, hot_factor?, kind?, isolated?)',
   'real_power(power, power_factor)',
   'apparent_power(power, power_factor)',
   'reactive_power(power, power_factor)',
@@ -44,7 +44,7 @@ const signatures: readonly string[] = [
   'transformer_current(power, voltage; phases=3)',
   'transformer_ocpd(current; protection=primary_only)',
   'transformer_for(load; phases=3)',
-  'fault_current_at(current, voltage, conductor, length; phases=3, sets=1, raceway=PVC, interrupting_rating?)',
+  'fault_current_at(current, voltage, conductor, length; phases=3, sets=1, raceway=PVC, temperature=20, interrupting_rating?)',
   'cut_plan(reels, cuts)',
   'range_demand(count, rating)',
   'dryer_demand(count, rating)',
@@ -66,7 +66,7 @@ function signatureOf(definition: (typeof tradeFunctions)[number]): string {
 const recordFields: Readonly<Record<string, string>> = {
   circuit: 'design_current A, load_current A, ampacity A, conductor, ocpd A, egc, drop V, drop_percent %, raceway',
   motor_circuit: 'table_current A, conductor_ampacity A, ocpd A, overload A',
-  heater: 'current A, power W, rated_power W',
+  heater: 'current A, power W, rated_power W, cold_current A',
 };
 
 describe('the names that sheets are written with', () => {

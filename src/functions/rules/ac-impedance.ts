@@ -48,6 +48,47 @@ export function acResistance(call: Call, conductor: Conductor, raceway: RacewayW
   return value;
 }
 
+/** Temperature that the AC table holds for, in °C. */
+const tableC = 75;
+
+const resistanceAtTemperature = defineFormula({
+  symbol: 'r_T',
+  text: 'r_ac * (1 + alpha * (T - T_ref))',
+  units: { r_ac: 'Ω/kft', alpha: '1/°C', T: '°C', T_ref: '°C' },
+  result: 'Ω/kft',
+});
+
+/** AC resistance in Ω/kft at another temperature in °C, as direct-current resistance goes with it. */
+export function acResistanceAt(
+  call: Call,
+  conductor: Conductor,
+  raceway: RacewayWord,
+  temperatureC: number,
+): number | Failure {
+  const r_ac = acResistance(call, conductor, raceway);
+  if (r_ac instanceof Failure || temperatureC === tableC) {
+    return r_ac;
+  }
+  const coefficient = tablesOf(call).temperatureCoefficient(conductor.material, tableC);
+  const alpha = coefficient?.row.alphaPerC;
+  if (!coefficient || alpha === undefined || alpha === null) {
+    return new Failure(
+      `The tables have no temperature coefficient of ${conductor.material} at ${tableC} °C.`,
+      'temperature',
+      'not-in-table',
+    );
+  }
+  call.table({
+    symbol: 'alpha',
+    value: alpha,
+    unit: '1/°C',
+    source: coefficient.source,
+    row: cellsOf(coefficient, 'material', 'reference, °C', 'α, 1/°C'),
+    remark: `holds at ${tableC} °C`,
+  });
+  return resistanceAtTemperature(call, { r_ac, alpha, T: temperatureC, T_ref: tableC });
+}
+
 /** Reactance of one conductor to neutral, in Ω/kft at 60 Hz (NEC Chapter 9 Table 9). */
 export function reactance(call: Call, conductor: Conductor, raceway: RacewayWord): number | Failure {
   const found = rowOf(call, conductor);

@@ -108,7 +108,7 @@ export const circuitChecks: readonly CrossCheck[] = [
             source * Math.sin(angle) + (x * feet) / 1000,
           );
           const exact = 480 / Math.sqrt(3) / total;
-          const call = `fault_current_at(20 kA, 480 V, 4/0 AWG Cu, ${feet} ft, raceway: steel)`;
+          const call = `fault_current_at(20 kA, 480 V, 4/0 AWG Cu, ${feet} ft, raceway: steel, temperature: 75 °C)`;
           return {
             what: `${feet} ft, source at ${degrees}°`,
             ours: inUnit(call, 'A'),
