@@ -7,28 +7,28 @@ import { join } from 'node:path';
 import { tradeFunctions } from '../functions';
 import { rules } from '../lints';
 import { listTables } from '../tables';
+import { functionDocument } from './function-document';
+import { languageDocument } from './language-document';
 import { lintDocument } from './lint-document';
+import { markdownTable } from './markdown-table';
 import { proofsDocument } from './proofs-document';
 
 const root = join(__dirname, '..', '..');
 const readme = join(root, 'README.md');
 
-const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
-  [head, head.map(() => '---'), ...rows].map((row) => `| ${row.join(' | ')} |`).join('\n');
-
 const sections: Readonly<Record<string, () => string>> = {
   functions: () =>
-    table(
+    markdownTable(
       ['function', 'gives'],
       tradeFunctions.map((f) => [`\`${f.name}\``, f.summary]),
     ),
   lints: () =>
-    table(
+    markdownTable(
       ['lint', 'severity', 'says'],
       rules.map((lint) => [`\`${lint.id}\``, lint.severity, lint.summary]),
     ),
   tables: () =>
-    table(
+    markdownTable(
       ['table', 'standard', 'editions', 'rows'],
       listTables().map((t) => [t.title, t.standard, t.editions.join(', '), String(t.rows)]),
     ),
@@ -44,6 +44,8 @@ export function generatedReadme(text: string): string {
 
 /** Documents that are generated whole, by their place in the tree. */
 export const generatedDocuments: Readonly<Record<string, () => string>> = {
+  'docs/functions.md': functionDocument,
+  'docs/language.md': languageDocument,
   'docs/lints.md': lintDocument,
   'docs/proofs.md': proofsDocument,
 };

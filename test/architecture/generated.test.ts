@@ -11,4 +11,12 @@ describe('generated documents', () => {
   for (const [place, made] of Object.entries(generatedDocuments)) {
     it(`${place} is what the definitions say (npm run generate)`, () => assert.equal(textOf(place), made()));
   }
+
+  it('the page about the language shows errors in the chapter about them only', () => {
+    const chapters = textOf('docs/language.md').split(/^(?=## )/m);
+    assert.deepEqual(
+      chapters.filter((chapter) => /^error in line/m.test(chapter)).map((chapter) => chapter.split('\n')[0]),
+      ['## When something is wrong'],
+    );
+  });
 });
