@@ -15,6 +15,8 @@ import { unknownType } from './types';
 /** Shared, because most statements have none. */
 export const noDiagnostics: readonly Diagnostic[] = [];
 
+const none: readonly Statement[] = [];
+
 /** One statement of a cell, with what it defines and needs. What checking and running found out hangs on it, too. */
 export class Statement {
   /** Names it defines; several for `solve`. */
@@ -39,6 +41,8 @@ export class Statement {
   /** Number of the last update in which it was found to hang on what was edited. */
   reachedIn = 0;
   result?: StatementResult;
+  /** For the equations of a `solve`: the statements that each find one of its unknowns. */
+  unknowns: readonly Statement[] = none;
   /** For a name taken from another sheet: where it stands there, or why it cannot be taken. */
   taken?: Taken;
 
@@ -114,9 +118,12 @@ export class Cell {
     this.meaning = new Meaning(tree, id, context.library.settings, origins);
     this.statements = written.statements.flatMap((node, index) => {
       const parts = tree.kinds[node] === Node.Use ? definedNodes(tree, node) : [];
-      return parts.length === 0
-        ? [...(solved.get(node)?.nodes ?? []), node].map((one) => new Statement(this, index, one))
-        : parts.map((part) => new Statement(this, index, node, part));
+      if (parts.length > 0) {
+        return parts.map((part) => new Statement(this, index, node, part));
+      }
+      const whole = new Statement(this, index, node);
+      whole.unknowns = solved.get(node)?.nodes.map((one) => new Statement(this, index, one)) ?? none;
+      return [...whole.unknowns, whole];
     });
     this.takers = this.statements.filter((statement) => statement.part >= 0);
   }

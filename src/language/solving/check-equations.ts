@@ -18,19 +18,27 @@ export function checkEquations(c: Checker, statement: Statement): void {
   if (report) {
     c.report(report.code, report.at, report.message);
   }
+  if (report?.code === 'too-many-unknowns') {
+    return; // Nothing here was looked at.
+  }
   for (const { bounds } of unknowns) {
     if (bounds) {
       checkBounds(c, bounds);
     }
   }
-  const types: Map<string, Type> = typesOfUnknowns(c, unknowns, equations);
+  const types = new Map<string, Type>();
   for (const { name } of unknowns) {
     const known = c.context.names.find(name)?.type;
     if (known && known.kind !== 'unknown') {
       types.set(name, known);
     }
   }
-  reportOddBounds(c, unknowns, equations, types);
+  if (types.size < unknowns.length) {
+    for (const [name, type] of typesOfUnknowns(c, unknowns, equations)) {
+      types.set(name, types.get(name) ?? type);
+    }
+    reportOddBounds(c, unknowns, equations, types);
+  }
   for (const { node, name } of unknowns) {
     c.meaning.types[c.tree.firstChildren[node]] = types.get(name) ?? unknownType;
   }
@@ -127,12 +135,11 @@ function checkSides(c: Checker, { node, left, right }: Sides): void {
 }
 
 /** Each equation fits, and yet an unknown has no type: its formula does not fit, or nothing tells its unit. */
-function reportNoWay(c: Checker, { cell, index, node }: Statement): void {
+function reportNoWay(c: Checker, { cell, unknowns }: Statement): void {
   const { tree } = cell;
-  for (const own of cell.statements) {
-    const expression = own.expression;
-    const isStuck = own.index === index && own.node !== node && own.type.kind === 'unknown' && expression >= 0;
-    if (!isStuck || !own.uses.every(isKnown)) {
+  for (const own of unknowns) {
+    const { expression } = own;
+    if (own.type.kind !== 'unknown' || expression < 0 || !own.uses.every(isKnown)) {
       continue;
     }
     const name = own.defines[0].text;
@@ -155,5 +162,4 @@ function reportNoWay(c: Checker, { cell, index, node }: Statement): void {
   }
 }
 
-const isKnown = ({ type, definition }: Name): boolean =>
-  type.kind !== 'unknown' || definition?.cell.tree.kinds[definition.node] === Node.FunctionDefinition;
+const isKnown = ({ type, definition }: Name): boolean => type.kind !== 'unknown' || definition?.givesFunction === true;

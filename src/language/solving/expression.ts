@@ -2,8 +2,13 @@ import { Node, Operator, type SyntaxTree, textOf } from '../syntax/tree';
 
 /** An expression while equations are turned round. What cannot be turned round stays whole, as it was written. */
 export type Expression =
-  /** A part as written; `put` holds what takes the place of unknowns in it. */
-  | { readonly kind: 'written'; readonly node: number; readonly put?: ReadonlyMap<string, Expression> }
+  /** A part as written, with the unknowns that stand in it; `put` holds what takes the place of some of them. */
+  | {
+      readonly kind: 'written';
+      readonly node: number;
+      readonly names: ReadonlySet<string>;
+      readonly put?: ReadonlyMap<string, Expression>;
+    }
   | { readonly kind: 'unknown'; readonly name: string; readonly node: number }
   /** `node` where it was written so. */
   | { readonly kind: 'number'; readonly value: number; readonly node?: number }
@@ -12,6 +17,8 @@ export type Expression =
   /** `operand in unit`, of which `node` was written. */
   | { readonly kind: 'converted'; readonly operand: Expression; readonly node: number }
   | { readonly kind: 'call'; readonly name: string; readonly argument: Expression };
+
+const nothing: ReadonlySet<string> = new Set();
 
 /** Functions of one number that can be turned round. */
 const invertible: ReadonlySet<string> = new Set(['sqrt', 'ln', 'exp']);
@@ -24,8 +31,8 @@ export function readExpression(tree: SyntaxTree, node: number, unknowns: Readonl
   if (kinds[node] === Node.Number) {
     return { kind: 'number', value: tree.numbers[node], node };
   }
-  const whole: Expression = { kind: 'written', node };
-  if (!mentions(tree, node, unknowns)) {
+  const whole = readWhole(tree, node, unknowns);
+  if (whole.names.size === 0) {
     return whole;
   }
   switch (kinds[node] as Node) {
@@ -59,6 +66,24 @@ export function readExpression(tree: SyntaxTree, node: number, unknowns: Readonl
   }
 }
 
+/** A part that stays as it is written. */
+export function readWhole(
+  tree: SyntaxTree,
+  node: number,
+  unknowns: ReadonlySet<string>,
+): Expression & { kind: 'written' } {
+  const names = new Set<string>();
+  const gather = (part: number): void => {
+    const text = tree.kinds[part] === Node.Name ? textOf(tree, part) : undefined;
+    if (text !== undefined && unknowns.has(text)) {
+      names.add(text);
+    }
+    valueChildren(tree, part).forEach(gather);
+  };
+  gather(node);
+  return { kind: 'written', node, names: names.size > 0 ? names : nothing };
+}
+
 /** True when one of the names stands for its value anywhere below a node. */
 export function mentions(tree: SyntaxTree, node: number, names: ReadonlySet<string>): boolean {
   if (tree.kinds[node] === Node.Name) {
@@ -86,46 +111,45 @@ export function valueChildren(tree: SyntaxTree, node: number): number[] {
   }
 }
 
-const nothing: ReadonlyMap<string, Expression> = new Map();
-
 /** True when the unknown stands in the expression. */
-export function holds(tree: SyntaxTree, expression: Expression, name: string): boolean {
-  const inside = (part: Expression) => holds(tree, part, name);
+export function holds(expression: Expression, name: string): boolean {
   switch (expression.kind) {
     case 'written': {
-      const { node, put = nothing } = expression;
-      return (!put.has(name) && mentions(tree, node, new Set([name]))) || [...put.values()].some(inside);
+      const { names, put } = expression;
+      return put
+        ? (names.has(name) && !put.has(name)) || [...put.values()].some((part) => holds(part, name))
+        : names.has(name);
     }
     case 'unknown':
       return expression.name === name;
     case 'number':
       return false;
     case 'binary':
-      return inside(expression.left) || inside(expression.right);
+      return holds(expression.left, name) || holds(expression.right, name);
     case 'negated':
     case 'converted':
-      return inside(expression.operand);
+      return holds(expression.operand, name);
     case 'call':
-      return inside(expression.argument);
+      return holds(expression.argument, name);
   }
 }
 
 /** Puts an expression in a name's place. */
-export function substitute(tree: SyntaxTree, expression: Expression, name: string, by: Expression): Expression {
-  const inside = (part: Expression) => substitute(tree, part, name, by);
-  if (!holds(tree, expression, name)) {
-    return expression;
-  }
+export function substitute(expression: Expression, name: string, by: Expression): Expression {
+  const inside = (part: Expression) => substitute(part, name, by);
   switch (expression.kind) {
     case 'written': {
-      const put = new Map([...(expression.put ?? nothing)].map(([key, part]) => [key, inside(part)]));
-      if (!put.has(name) && mentions(tree, expression.node, new Set([name]))) {
+      if (!holds(expression, name)) {
+        return expression;
+      }
+      const put = new Map([...(expression.put ?? [])].map(([key, part]) => [key, inside(part)]));
+      if (!put.has(name) && expression.names.has(name)) {
         put.set(name, by);
       }
       return { ...expression, put };
     }
     case 'unknown':
-      return by;
+      return expression.name === name ? by : expression;
     case 'number':
       return expression;
     case 'binary':
@@ -143,7 +167,7 @@ export function substitute(tree: SyntaxTree, expression: Expression, name: strin
 export function sizeOf(expression: Expression): number {
   switch (expression.kind) {
     case 'written':
-      return [...(expression.put ?? nothing).values()].reduce((sum, part) => sum + sizeOf(part), 1);
+      return [...(expression.put ?? [])].reduce((sum, [, part]) => sum + sizeOf(part), 1);
     case 'binary':
       return sizeOf(expression.left) + sizeOf(expression.right);
     case 'negated':

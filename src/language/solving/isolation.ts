@@ -7,8 +7,8 @@ import { type Polynomial, polynomialOf, singlePower } from './polynomial';
  * which do is seen once there are numbers. None at all where it cannot be brought to stand alone.
  */
 export function isolate(tree: SyntaxTree, left: Expression, right: Expression, unknown: string): Expression[] {
-  const isThere = holds(tree, left, unknown);
-  if (isThere === holds(tree, right, unknown)) {
+  const isThere = holds(left, unknown);
+  if (isThere === holds(right, unknown)) {
     return isThere ? fromPolynomial(tree, left, right, unknown) : [];
   }
   return isThere ? peel(tree, left, right, unknown) : peel(tree, right, left, unknown);
@@ -26,8 +26,8 @@ function peel(tree: SyntaxTree, side: Expression, other: Expression, unknown: st
     case 'call':
       return peel(tree, side.argument, inverse(side.name, other), unknown);
     case 'binary': {
-      const isLeft = holds(tree, side.left, unknown);
-      if (isLeft === holds(tree, side.right, unknown)) {
+      const isLeft = holds(side.left, unknown);
+      if (isLeft === holds(side.right, unknown)) {
         return fromPolynomial(tree, side, other, unknown);
       }
       const results =

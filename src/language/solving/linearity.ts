@@ -1,23 +1,25 @@
-import { Operator, type SyntaxTree } from '../syntax/tree';
-import { type Expression, holds } from './expression';
+import { Operator } from '../syntax/tree';
+import type { Expression } from './expression';
 
-/** True when the unknowns stand in an expression only added up and multiplied by what holds none of them. */
-export const isLinear = (tree: SyntaxTree, expression: Expression, unknowns: readonly string[]): boolean =>
-  degreeOf(tree, expression, unknowns) <= 1;
+/** True when unknowns stand in an expression only added up and multiplied by what holds none of them. */
+export const isLinear = (expression: Expression, unknowns: ReadonlySet<string>): boolean =>
+  degreeOf(expression, unknowns) <= 1;
 
-function degreeOf(tree: SyntaxTree, expression: Expression, unknowns: readonly string[]): number {
-  if (!unknowns.some((name) => holds(tree, expression, name))) {
-    return 0;
-  }
-  const inner = (part: Expression) => degreeOf(tree, part, unknowns);
+function degreeOf(expression: Expression, unknowns: ReadonlySet<string>): number {
   switch (expression.kind) {
+    case 'number':
+      return 0;
     case 'unknown':
-      return 1;
+      return unknowns.has(expression.name) ? 1 : 0;
+    case 'written':
+      return [...expression.names].some((name) => unknowns.has(name)) || expression.put ? Number.POSITIVE_INFINITY : 0;
     case 'negated':
     case 'converted':
-      return inner(expression.operand);
+      return degreeOf(expression.operand, unknowns);
+    case 'call':
+      return degreeOf(expression.argument, unknowns) === 0 ? 0 : Number.POSITIVE_INFINITY;
     case 'binary': {
-      const [left, right] = [inner(expression.left), inner(expression.right)];
+      const [left, right] = [degreeOf(expression.left, unknowns), degreeOf(expression.right, unknowns)];
       switch (expression.operator) {
         case Operator.Add:
         case Operator.Subtract:
@@ -27,10 +29,8 @@ function degreeOf(tree: SyntaxTree, expression: Expression, unknowns: readonly s
         case Operator.Divide:
           return right === 0 ? left : Number.POSITIVE_INFINITY;
         default:
-          return Number.POSITIVE_INFINITY;
+          return left + right === 0 ? 0 : Number.POSITIVE_INFINITY;
       }
     }
-    default:
-      return Number.POSITIVE_INFINITY;
   }
 }

@@ -31,7 +31,7 @@ export function polynomialOf(
 }
 
 function fractionOf(tree: SyntaxTree, expression: Expression, unknown: string): Fraction | undefined {
-  if (!holds(tree, expression, unknown)) {
+  if (!holds(expression, unknown)) {
     return { over: new Map([[0, expression]]), under: one };
   }
   switch (expression.kind) {

@@ -37,6 +37,12 @@ export const reports = {
     message: `${count(unknowns.length, 'unknown')} and ${count(equations.length, 'equation')}: they settle more than is asked. Name another unknown behind \`solve\`, or write this one as a \`check\` below.`,
   }),
 
+  tooManyUnknowns: (unknowns: readonly Unknown[], most: number): Report => ({
+    code: 'too-many-unknowns',
+    at: unknowns[most].node,
+    message: `${unknowns.length} unknowns are more than one \`solve\` takes (${most}). Part them into several, each with its own equations.`,
+  }),
+
   repeats: (tree: SyntaxTree, { node }: Equation): Report => ({
     code: 'too-few-equations',
     at: node,

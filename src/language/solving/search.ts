@@ -13,6 +13,8 @@ const samples = 240;
 /** Ends further apart than this, as a ratio, are also looked at by equal ratios. */
 const wide = 10;
 const longestStep = 200;
+/** After so many zeros, jumps and valleys the search ends: there are several anyway. */
+const mostPlaces = 40;
 
 /** Zero within this part of how much the function varies about the place. */
 const smallness = 1e-6;
@@ -23,13 +25,16 @@ export function search(f: (x: number) => number, low: number, high: number): Sea
   const ys = xs.map(f);
   const roots: number[] = [];
   const jumps: number[] = [];
-  for (let i = 0; i < xs.length; i++) {
+  for (let i = 0, places = 0; i < xs.length && places < mostPlaces; i++) {
+    const before = i > 0 ? ys[i - 1] : Number.NaN;
+    const isValleyBefore = i > 1 && isValley(ys[i - 2], before, ys[i]);
+    places += ys[i] === 0 || ys[i] * before < 0 || isValleyBefore ? 1 : 0;
     if (ys[i] === 0) {
       roots.push(xs[i]);
-    } else if (i > 0 && ys[i] * ys[i - 1] < 0) {
+    } else if (ys[i] * before < 0) {
       const root = between(f, [xs[i - 1], ys[i - 1]], [xs[i], ys[i]]);
       (root.isZero ? roots : jumps).push(root.x);
-    } else if (i > 1 && isValley(ys[i - 2], ys[i - 1], ys[i])) {
+    } else if (isValleyBefore) {
       roots.push(...touching(f, xs[i - 2], xs[i]));
     }
   }

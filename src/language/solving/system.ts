@@ -1,6 +1,6 @@
 import { isBroken } from '../syntax/navigation';
 import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
-import { type Expression, holds, readExpression, sizeOf, substitute, subtract } from './expression';
+import { type Expression, holds, number, readExpression, readWhole, sizeOf, substitute, subtract } from './expression';
 import { isAlwaysZero, isLiteral } from './identity';
 import { isolate } from './isolation';
 import { isLinear } from './linearity';
@@ -38,6 +38,10 @@ export interface Plan {
 
 /** Longer expressions are not worked with: nobody could read them, and time must stay bounded. */
 const longest = 200;
+/** Longer equations, in characters, are not turned round at all. */
+const longestWritten = 2000;
+/** More unknowns than this are not solved for at once. */
+const mostUnknowns = 12;
 
 /** Finds a way to each unknown of a Solve node from the equations below it, without knowing what anything stands for. */
 export function planOf(tree: SyntaxTree, solve: number): Plan {
@@ -56,9 +60,15 @@ export function planOf(tree: SyntaxTree, solve: number): Plan {
     .map((node): Equation => {
       const left = tree.firstChildren[node];
       const right = tree.nextSiblings[left];
-      return { node, left: readExpression(tree, left, names), right: readExpression(tree, right, names) };
+      const isShort = tree.ends[node] - tree.starts[node] <= longestWritten;
+      const read = (side: number): Expression =>
+        isShort ? readExpression(tree, side, names) : readWhole(tree, side, names);
+      return { node, left: read(left), right: read(right) };
     });
-  const idle = unknowns.find(({ name }) => !equations.some((equation) => isIn(tree, equation, name)));
+  if (unknowns.length > mostUnknowns) {
+    return none(reports.tooManyUnknowns(unknowns, mostUnknowns));
+  }
+  const idle = unknowns.find(({ name }) => !equations.some((equation) => isIn(equation, name)));
   if (idle) {
     return none(reports.inNoEquation(idle));
   }
@@ -77,14 +87,17 @@ function unknownAt(tree: SyntaxTree, node: number): Unknown {
   return { node, name: textOf(tree, name), hasBounds: range >= 0 && tree.kinds[range] === Node.Range };
 }
 
-const isIn = (tree: SyntaxTree, { left, right }: Equation, name: string): boolean =>
-  holds(tree, left, name) || holds(tree, right, name);
+const isIn = ({ left, right }: Equation, name: string): boolean => holds(left, name) || holds(right, name);
 
 /** True when a step found a way to an unknown, a report when there is none. */
 type Found = boolean | Report;
 
 class Planner {
   private readonly ways = new Map<Unknown, Way>();
+  /** What was found out about an equation: the unknowns in it, whether they cancel out, what each is when alone. */
+  private readonly held = new Map<Equation, ReadonlySet<Unknown>>();
+  private readonly empty = new Map<Equation, boolean>();
+  private readonly formulas = new Map<Equation, Map<string, readonly Expression[]>>();
 
   constructor(
     private readonly tree: SyntaxTree,
@@ -106,7 +119,16 @@ class Planner {
   }
 
   private unknownsIn(equation: Equation): Unknown[] {
-    return this.left.filter(({ name }) => isIn(this.tree, equation, name));
+    return this.left.filter((unknown) => this.isIn(equation, unknown));
+  }
+
+  private isIn(equation: Equation, unknown: Unknown): boolean {
+    let held = this.held.get(equation);
+    if (!held) {
+      held = new Set(this.unknowns.filter(({ name }) => isIn(equation, name)));
+      this.held.set(equation, held);
+    }
+    return held.has(unknown);
   }
 
   /** From an equation with one unknown left. One that has none left says nothing new, or contradicts the others. */
@@ -133,7 +155,7 @@ class Planner {
   /** An unknown that stands in one equation only is found from it last, once all else in it is known. */
   private fromLast(): boolean {
     for (const unknown of this.left) {
-      const [equation, ...others] = this.equations.filter((one) => isIn(this.tree, one, unknown.name));
+      const [equation, ...others] = this.equations.filter((one) => this.isIn(one, unknown));
       if (equation && others.length === 0) {
         const formulas = this.isolated(equation, unknown);
         if (formulas.length > 0 || unknown.hasBounds) {
@@ -150,7 +172,7 @@ class Planner {
    */
   private bySubstitution(): boolean {
     const { left } = this;
-    const isIdle = left.some(({ name }) => !this.equations.some((equation) => isIn(this.tree, equation, name)));
+    const isIdle = left.some((unknown) => !this.equations.some((equation) => this.isIn(equation, unknown)));
     if (isIdle) {
       return false;
     }
@@ -167,9 +189,11 @@ class Planner {
       .map((choice) => ({ ...choice, cost: this.costOf(choice) }))
       .sort((a, b) => a.cost - b.cost);
     for (const { equation, unknown, formula } of choices) {
-      const put = (side: Expression) => substitute(this.tree, side, unknown.name, formula);
+      const put = (side: Expression) => substitute(side, unknown.name, formula);
       const others = this.equations.filter((other) => other !== equation);
-      const replaced = others.map((other) => ({ ...other, left: put(other.left), right: put(other.right) }));
+      const replaced = others.map((other) =>
+        this.isIn(other, unknown) ? { ...other, left: put(other.left), right: put(other.right) } : other,
+      );
       if (replaced.every((other) => sizeOf(other.left) + sizeOf(other.right) <= longest)) {
         this.take({ kind: 'alone', unknown, equation, formulas: [formula] });
         this.equations = replaced;
@@ -195,10 +219,8 @@ class Planner {
   }
 
   private areLinear(): boolean {
-    const names = this.left.map(({ name }) => name);
-    return this.equations.every(
-      ({ left, right }) => isLinear(this.tree, left, names) && isLinear(this.tree, right, names),
-    );
+    const names = new Set(this.left.map(({ name }) => name));
+    return this.equations.every(({ left, right }) => isLinear(left, names) && isLinear(right, names));
   }
 
   private together(): boolean {
@@ -212,31 +234,45 @@ class Planner {
 
   private stuck(): Report {
     const { left, equations } = this;
-    const idle = left.find(({ name }) => !equations.some((equation) => isIn(this.tree, equation, name)));
+    const idle = left.find((unknown) => !equations.some((equation) => this.isIn(equation, unknown)));
     return idle ? reports.noneLeft(idle) : reports.tangled(this.tree, left, equations[0]);
   }
 
   /** True when what is left of an equation, once the unknowns cancel out, is of numbers alone that are not equal. */
-  private isContradiction({ left, right }: Equation): boolean {
-    const names = this.left.map(({ name }) => name).filter((name) => isIn(this.tree, { node: -1, left, right }, name));
-    const rest =
-      names.length === 0
-        ? subtract(left, right)
-        : (polynomialOf(this.tree, left, right, names[0])?.get(0) ?? subtract(left, left));
+  private isContradiction(equation: Equation): boolean {
+    const { left, right } = equation;
+    const [unknown] = this.unknownsIn(equation);
+    const polynomial = unknown && polynomialOf(this.tree, left, right, unknown.name);
+    const rest = polynomial ? (polynomial.get(0) ?? number(0)) : subtract(left, right);
     return isLiteral(this.tree, rest) && !isAlwaysZero(this.tree, rest);
   }
 
   /** True when the unknowns of an equation cancel out. */
-  private saysNothing({ left, right }: Equation): boolean {
-    const names = this.left.map(({ name }) => name).filter((name) => isIn(this.tree, { node: -1, left, right }, name));
-    return names.every((name) => {
-      const polynomial = polynomialOf(this.tree, left, right, name);
-      return polynomial !== undefined && [...polynomial.keys()].every((degree) => degree === 0);
-    });
+  private saysNothing(equation: Equation): boolean {
+    let isEmpty = this.empty.get(equation);
+    if (isEmpty === undefined) {
+      const { left, right } = equation;
+      isEmpty = this.unknownsIn(equation).every(({ name }) => {
+        const polynomial = polynomialOf(this.tree, left, right, name);
+        return polynomial !== undefined && [...polynomial.keys()].every((degree) => degree === 0);
+      });
+      this.empty.set(equation, isEmpty);
+    }
+    return isEmpty;
   }
 
-  private isolated({ left, right }: Equation, { name }: Unknown): Expression[] {
-    return isolate(this.tree, left, right, name);
+  private isolated(equation: Equation, { name }: Unknown): readonly Expression[] {
+    let known = this.formulas.get(equation);
+    if (!known) {
+      known = new Map();
+      this.formulas.set(equation, known);
+    }
+    let formulas = known.get(name);
+    if (!formulas) {
+      formulas = isolate(this.tree, equation.left, equation.right, name);
+      known.set(name, formulas);
+    }
+    return formulas;
   }
 
   private take(way: Way & { kind: 'alone' }): true {

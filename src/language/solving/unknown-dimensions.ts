@@ -1,6 +1,8 @@
 import {
+  bases,
   type Dimension,
   dimensionless,
+  dimensionOf,
   divideDimensions,
   multiplyDimensions,
   quantityType,
@@ -174,27 +176,30 @@ function times(a: Form, b: Form, power: number): Form {
 
 const tiny = 1e-9;
 
-/** Gauss-Jordan elimination over the powers: the unknowns that come out alone. */
+/** Gauss-Jordan elimination: the unknowns whose dimension comes out alone. */
 function solved(ones: readonly Form[], unknowns: readonly string[]): Map<string, Dimension> {
-  let rows = [...ones];
-  const pivots = new Map<string, Form>();
-  for (const name of unknowns) {
-    const row = rows.find(({ powers }) => powers.has(name));
+  const n = unknowns.length;
+  // Powers of the unknowns, then the exponents of what is known.
+  let rows = ones.map(({ known, powers }) => [...unknowns.map((name) => powers.get(name) ?? 0), ...known.exponents]);
+  const pivots = new Map<number, number[]>();
+  for (let column = 0; column < n; column++) {
+    const row = rows.find((other) => Math.abs(other[column]) > tiny);
     if (!row) {
       continue;
     }
-    const scaled = times(plain, row, 1 / row.powers.get(name)!);
-    const without = (other: Form) => times(other, scaled, -(other.powers.get(name) ?? 0));
+    const scaled = row.map((value) => value / row[column]);
+    const without = (other: readonly number[]) =>
+      other[column] === 0 ? [...other] : other.map((value, j) => value - other[column] * scaled[j]);
     rows = rows.filter((other) => other !== row).map(without);
     for (const [pivot, other] of pivots) {
       pivots.set(pivot, without(other));
     }
-    pivots.set(name, scaled);
+    pivots.set(column, scaled);
   }
   const found = new Map<string, Dimension>();
-  for (const [name, { known, powers }] of pivots) {
-    if (powers.size === 1) {
-      found.set(name, divideDimensions(dimensionless, known));
+  for (const [column, row] of pivots) {
+    if (row.slice(0, n).every((value, j) => j === column || Math.abs(value) <= tiny)) {
+      found.set(unknowns[column], dimensionOf(Object.fromEntries(bases.map((base, i) => [base, -row[n + i]]))));
     }
   }
   return found;

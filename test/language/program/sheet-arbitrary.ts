@@ -43,7 +43,7 @@ const expression: fc.Arbitrary<string> = fc.letrec<{ any: string }>((tie) => ({
   ),
 })).any;
 
-const statement = fc.oneof(
+const plainStatement = fc.oneof(
   { weight: 6, arbitrary: fc.tuple(name, expression).map(([defined, value]) => `${defined} = ${value}`) },
   { weight: 1, arbitrary: expression },
   { weight: 1, arbitrary: expression.map((value) => `check ${value} "label"`) },
@@ -57,6 +57,21 @@ const statement = fc.oneof(
     arbitrary: fc.tuple(name, expression).map(([defined, value]) => `input ${defined} = ${value} from 1 V to 4 V "x"`),
   },
 );
+
+/** One or two unknowns, with bounds or without, and about as many equations. */
+const solve = fc
+  .tuple(
+    fc.array(fc.tuple(name, fc.constantFrom('', ' in 0 .. 9', ' in 1 V .. 9 V')), { minLength: 1, maxLength: 2 }),
+    fc.array(fc.tuple(expression, expression), { minLength: 1, maxLength: 3 }),
+  )
+  .map(([unknowns, equations]) =>
+    [
+      `solve ${unknowns.map((one) => one.join('')).join(', ')}`,
+      ...equations.map((sides) => `  ${sides.join(' == ')}`),
+    ].join('\n'),
+  );
+
+const statement = fc.oneof({ weight: 10, arbitrary: plainStatement }, { weight: 2, arbitrary: solve });
 
 /** A cell of a few statements, right and wrong ones mixed. */
 export const cellText: fc.Arbitrary<string> = fc.array(statement, { maxLength: 4 }).map((lines) => lines.join('\n'));
