@@ -193,7 +193,7 @@ export function negate(operand: Expression): Expression {
   return operand.kind === 'negated'
     ? operand.operand
     : operand.kind === 'number'
-      ? number(-operand.value)
+      ? number(operand.value === 0 ? 0 : -operand.value)
       : { kind: 'negated', operand };
 }
 

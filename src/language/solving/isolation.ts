@@ -90,11 +90,14 @@ function fromPolynomial(tree: SyntaxTree, left: Expression, right: Expression, u
   return [...polynomial.keys()].every((degree) => degree <= 2) ? fromQuadratic(polynomial) : [];
 }
 
-/** `a x^2 + b x + c == 0` with all three; and, should `a` come to zero, the root of what is left. */
+/** `a x^2 + b x + c == 0`; and, should `a` come to zero, the root of what is left. */
 function fromQuadratic(polynomial: Polynomial): Expression[] {
   const [c, b, a] = [0, 1, 2].map((degree) => polynomial.get(degree));
-  if (!a || !b || !c) {
+  if (!a || !b) {
     return [];
+  }
+  if (!c) {
+    return [divide(negate(b), a), multiply(number(0), divide(b, a))];
   }
   const square = subtract(power(b, number(2)), multiply(number(4), multiply(a, c)));
   const root = call('sqrt', square);

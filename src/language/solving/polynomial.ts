@@ -2,7 +2,7 @@ import { Operator, type SyntaxTree } from '../syntax/tree';
 import { add, divide, type Expression, holds, isNumber, multiply, negate, number, power, sizeOf } from './expression';
 import { isAlwaysZero } from './identity';
 
-/** Coefficient by degree of the unknown; those that are always zero are not in it. */
+/** Coefficient by degree of the unknown. */
 export type Polynomial = ReadonlyMap<number, Expression>;
 
 /** One polynomial over another. */
@@ -17,7 +17,10 @@ const largestPower = 4;
 const longest = 200;
 const one: Polynomial = new Map([[0, number(1)]]);
 
-/** `left - right`, brought over one denominator and that dropped, as a polynomial of the unknown; or undefined. */
+/**
+ * `left - right`, brought over one denominator and that dropped, as a polynomial of the unknown, without the powers that
+ * cancel out; or undefined.
+ */
 export function polynomialOf(
   tree: SyntaxTree,
   left: Expression,
@@ -27,7 +30,7 @@ export function polynomialOf(
   const a = fractionOf(tree, left, unknown);
   const b = fractionOf(tree, right, unknown);
   const whole = a && b && difference(a, b)?.over;
-  return whole && new Map([...whole].filter(([, coefficient]) => !isAlwaysZero(tree, coefficient)));
+  return whole && new Map([...whole].filter(([degree, part]) => degree === 0 || !isAlwaysZero(tree, part)));
 }
 
 function fractionOf(tree: SyntaxTree, expression: Expression, unknown: string): Fraction | undefined {
@@ -139,8 +142,9 @@ function raised(base: Polynomial, exponent: number): Polynomial {
   return result;
 }
 
+/** A constant of zero stays: an unknown may be just that. */
 const withoutZeros = (polynomial: Polynomial): Polynomial =>
-  new Map([...polynomial].filter(([, coefficient]) => !isNumber(coefficient, 0)));
+  new Map([...polynomial].filter(([degree, coefficient]) => degree === 0 || !isNumber(coefficient, 0)));
 
 /** `x^degree = value` when the polynomial has one power of the unknown beside its constant term; else undefined. */
 export function singlePower(polynomial: Polynomial): { degree: number; value: Expression } | undefined {

@@ -16,8 +16,9 @@ const longestStep = 200;
 /** After so many zeros, jumps and valleys the search ends: there are several anyway. */
 const mostPlaces = 40;
 
-/** Zero within this part of how much the function varies about the place. */
-const smallness = 1e-6;
+/** How far beside a change of sign the function is looked at, in steps between samples, and how small it is at a zero. */
+const beside = 1e-3;
+const smallness = 1e-3;
 
 /** Searches for every zero of `f` from `low` to `high`: changes of sign between samples, and places where it touches zero. */
 export function search(f: (x: number) => number, low: number, high: number): Search {
@@ -82,9 +83,14 @@ function between(f: (x: number) => number, [x1, y1]: Point, [x2, y2]: Point): { 
       moved = 'b';
     }
   }
-  const [x, smallest] = Math.abs(fa) < Math.abs(fb) ? [a, Math.abs(fa)] : [b, Math.abs(fb)];
-  // Near a zero the function is far smaller than where the search began; at a jump or a pole it is not.
-  return { x, isZero: smallest <= smallness * Math.max(Math.abs(y1), Math.abs(y2)) };
+  const [x, y] = Math.abs(fa) < Math.abs(fb) ? [a, fa] : [b, fb];
+  return { x, isZero: isFarSmaller(f, x, y, beside * (x2 - x1)) };
+}
+
+/** True at a zero, where the function is far smaller than a little beside it; at a jump or a pole it is not. */
+function isFarSmaller(f: (x: number) => number, x: number, y: number, distance: number): boolean {
+  const near = [f(x - distance), f(x + distance)].filter(Number.isFinite).map(Math.abs);
+  return near.length > 0 && Math.abs(y) <= smallness * Math.max(...near);
 }
 
 /** True when no number lies between two. */
@@ -94,14 +100,13 @@ const isNextTo = (a: number, b: number): boolean => {
 };
 
 const isValley = (before: number, at: number, after: number): boolean =>
-  before * at > 0 && at * after > 0 && Math.abs(at) <= Math.abs(before) && Math.abs(at) <= Math.abs(after);
+  before * at > 0 && at * after > 0 && Math.abs(at) < Math.abs(before) && Math.abs(at) <= Math.abs(after);
 
 const golden = (Math.sqrt(5) - 1) / 2;
 
 /** The lowest place of the function's size between two, where that is zero. */
 function touching(f: (x: number) => number, from: number, to: number): number[] {
   const size = (x: number) => Math.abs(f(x));
-  const highest = Math.max(size(from), size(to));
   let [a, b] = [from, to];
   let [c, d] = [b - golden * (b - a), a + golden * (b - a)];
   let [fc, fd] = [size(c), size(d)];
@@ -117,7 +122,7 @@ function touching(f: (x: number) => number, from: number, to: number): number[] 
     }
   }
   const [x, y] = fc <= fd ? [c, fc] : [d, fd];
-  return y <= 1e-9 * highest ? [x] : [];
+  return isFarSmaller(f, x, y, beside * (to - from)) ? [x] : [];
 }
 
 /** Neighbours that are one place, but for rounding, once. */

@@ -110,7 +110,7 @@ export class TogetherSite implements Site {
   private slopesAt(machine: Machine, values: readonly number[]): number[][] {
     const before = this.differences(machine, values);
     const columns = values.map((value, i) => {
-      const distance = value === 0 ? 1 : Math.abs(value);
+      const distance = Math.max(1, Math.abs(value));
       const moved = values.map((other, j) => (i === j ? other + distance : other));
       return this.differences(machine, moved).map((after, k) => (after - before[k]) / distance);
     });
