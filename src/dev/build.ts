@@ -67,6 +67,7 @@ const browser: BuildOptions = {
   conditions: ['worker'], // The host is a web worker: a library's build for pages would look for a document.
   target: 'es2022',
   define: { ...base.define, global: 'globalThis' },
+  alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' }, // The other one asks for what only Node has.
 };
 const shipped: BuildOptions = { minify: true, keepNames: true };
 

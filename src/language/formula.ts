@@ -78,6 +78,7 @@ const context = {
   arithmetic: new Arithmetic('US'),
   names: new NameTable(functions),
   place: () => undefined,
+  rows: () => ({ problem: { code: 'no-other-sheets', message: 'A formula reads no files.' } }),
 };
 
 class CompiledFormula {

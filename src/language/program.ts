@@ -131,7 +131,22 @@ export interface SheetProblem {
   readonly problem: { readonly code: string; readonly message: string };
 }
 
-/** How a program comes by the sheets that its `use` lines name. */
+/** Rows of a file that a schedule is read from. The same object while the file has not changed. */
+export interface GivenRows {
+  readonly path: string;
+  /** The first row, which names the columns. */
+  readonly head: GivenRow;
+  readonly rows: readonly GivenRow[];
+}
+
+export interface GivenRow {
+  /** What each cell holds, without white space around it; a row may have fewer or more than the first one. */
+  readonly texts: readonly string[];
+  /** Where each cell begins in the file, counted from 1. */
+  readonly places: readonly { readonly line: number; readonly column: number }[];
+}
+
+/** How a program comes by the sheets that its `use` lines name, and the rows of its schedules. */
 export interface OtherSheets {
   /** Path of the program's own sheet. */
   readonly path: string;
@@ -139,6 +154,8 @@ export interface OtherSheets {
   find(file: string, from: string): { readonly path: string } | SheetProblem;
   /** The sheet at a path that was found. Asked anew with each update. */
   open(path: string): GivenSheet | SheetProblem;
+  /** The rows of the file that the sheet at `from` calls `file`. Asked anew with each update. */
+  rows(file: string, from: string): GivenRows | SheetProblem;
 }
 
 /**

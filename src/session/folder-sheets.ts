@@ -1,9 +1,10 @@
-import type { GivenSheet, OtherSheets, SheetProblem } from '../language';
+import type { GivenRows, GivenSheet, OtherSheets, SheetProblem } from '../language';
 import { noOtherSheets } from '../language';
 import { FilePositions, readFrontMatter, readSheet, type SheetFile } from '../notebook';
 import type { TableFile } from '../tables';
 import { type FolderFiles, folderOf, pathInTree } from './folder-files';
 import { libraryFor } from './library-for';
+import { readRows } from './read-rows';
 
 interface Opened {
   readonly bytes: Uint8Array;
@@ -15,6 +16,7 @@ interface Opened {
 export class FolderSheets implements OtherSheets {
   files?: FolderFiles;
   private readonly opened = new Map<string, Opened>();
+  private readonly read = new Map<string, { readonly bytes: Uint8Array; readonly rows: GivenRows | SheetProblem }>();
 
   get path(): string {
     return this.files?.path ?? noOtherSheets.path;
@@ -31,6 +33,27 @@ export class FolderSheets implements OtherSheets {
     return /\.kft(\.md)?$/.test(way.path)
       ? way
       : refused('no-sheet', `"${file}" is no sheet: sheets are called *.kft.md or *.kft.`);
+  }
+
+  rows(file: string, from: string): GivenRows | SheetProblem {
+    if (!this.files) {
+      return noOtherSheets.rows(file, from);
+    }
+    const way = pathInTree(file, from);
+    if ('problem' in way) {
+      return refused('file-out-of-reach', way.problem);
+    }
+    const bytes = this.files.read(way.path);
+    if (!(bytes instanceof Uint8Array)) {
+      return refused('missing-file', `"${file}" ${bytes.problem}`);
+    }
+    const known = this.read.get(way.path);
+    if (known?.bytes === bytes) {
+      return known.rows;
+    }
+    const rows = readRows(file, bytes);
+    this.read.set(way.path, { bytes, rows });
+    return rows;
   }
 
   open(path: string): GivenSheet | SheetProblem {

@@ -1,5 +1,6 @@
 import type { Diagnostic, RelatedPlace, Span } from '../../text';
 import type { FunctionDefinition, Library } from '../library';
+import type { GivenRows, SheetProblem } from '../program';
 import { Node, type SyntaxTree, spanOf, textOf } from '../syntax/tree';
 import type { Arithmetic } from './arithmetic';
 import type { Cell, Name, NameTable } from './binding';
@@ -13,6 +14,8 @@ export interface CheckingContext {
   readonly functions: ReadonlyMap<string, FunctionDefinition>;
   readonly arithmetic: Arithmetic;
   readonly names: NameTable;
+  /** The rows of a file beside the sheet that a schedule names. */
+  readonly rows: (file: string) => GivenRows | SheetProblem;
   /** Where a stretch of a cell stands in the file of a sheet that names are taken from; undefined for the sheet worked on. */
   readonly place: (cell: string, span: Span) => RelatedPlace['file'];
 }

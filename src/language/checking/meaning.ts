@@ -1,5 +1,6 @@
 import { parseUnit, type Unit } from '../../units';
 import type { FunctionDefinition, Parameter } from '../library';
+import type { GivenRows, SheetProblem } from '../program';
 import type { SyntaxTree } from '../syntax/tree';
 import type { Name } from './binding';
 import type { ScheduleMeaning } from './schedules/schedule-meaning';
@@ -13,6 +14,8 @@ export class Meaning {
   readonly designations = new Map<number, Designated>();
   /** Solution nodes whose unknown is searched for between its bounds, because no formula gives it. */
   readonly searches = new Set<number>();
+  /** What the files of schedules gave when they were checked, by the node of the statement. */
+  readonly files = new Map<number, GivenRows | SheetProblem>();
   /** By the node of the statement. */
   readonly schedules = new Map<number, ScheduleMeaning>();
   private readonly units: (ReturnType<typeof parseUnit> | undefined)[] = [];

@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../text';
 import { type Cell, type Name, NameTable, type Statement, type Taken } from '../checking/binding';
+import { readsOtherRows } from '../checking/schedules/file-rows';
 import type { Type } from '../checking/type';
 import { replay } from '../evaluation/replay';
 import { Runner } from '../evaluation/runner';
@@ -29,7 +30,7 @@ export class SheetProgram implements Program {
     readonly library: Library,
     others: OtherSheets = noOtherSheets,
   ) {
-    this.sheet = new Sheet(library);
+    this.sheet = new Sheet(library, others, others.path);
     this.used = new UsedSheets(this.sheet, others);
   }
 
@@ -53,6 +54,9 @@ export class SheetProgram implements Program {
     for (const statement of takenAnew(taken)) {
       touched.add(statement);
     }
+    for (const statement of this.withOtherRows()) {
+      touched.add(statement);
+    }
     edited.added.forEach(note);
     for (const statement of this.settler.settle(touched)) {
       note(statement.cell);
@@ -61,6 +65,17 @@ export class SheetProgram implements Program {
       this.runner.compileAll(this.statements());
     }
     return changed;
+  }
+
+  /** The schedules whose files give other rows now. */
+  private *withOtherRows(): Generator<Statement> {
+    for (const sheet of [this.sheet, ...this.used]) {
+      for (const cell of sheet.cells.values()) {
+        if (cell.meaning.files.size > 0) {
+          yield* cell.statements.filter(readsOtherRows);
+        }
+      }
+    }
   }
 
   private remove(cell: Cell, namesTouched: Set<Name>): void {

@@ -5,7 +5,7 @@ import type { CheckingContext } from '../checking/checker';
 import type { FunctionDefinition, Library } from '../library';
 import { mathematics } from '../mathematics';
 import { measurement } from '../measurement';
-import type { GivenSheet } from '../program';
+import type { GivenSheet, OtherSheets } from '../program';
 import { parse } from '../syntax/parser';
 
 const units = { readUnit };
@@ -24,7 +24,12 @@ export class Sheet {
   /** What its cells were taken from, for a sheet that names are taken from. */
   private given?: GivenSheet;
 
-  constructor(readonly library: Library) {
+  constructor(
+    readonly library: Library,
+    others: OtherSheets,
+    /** The sheet's own path. */
+    path: string,
+  ) {
     const functions = new Map<string, FunctionDefinition>(
       [...mathematics, ...measurement].map((one) => [one.name, one]),
     );
@@ -37,6 +42,7 @@ export class Sheet {
       functions,
       arithmetic: new Arithmetic(library.system),
       names: this.names,
+      rows: (file) => others.rows(file, path),
       place: (cell, span) => this.given?.place(cell, span),
     };
   }

@@ -61,7 +61,7 @@ export class UsedSheets {
         leads.push({ statement, file, from, to: path });
         if (opened) {
           const old = before.get(path);
-          const sheetThere = old?.library === opened.library ? old : new Sheet(opened.library);
+          const sheetThere = old?.library === opened.library ? old : new Sheet(opened.library, this.others, path);
           sheetThere.takeGiven(opened, edited);
           this.sheets.set(path, sheetThere);
           waiting.push([path, sheetThere]);
@@ -95,6 +95,12 @@ export const noOtherSheets: OtherSheets = {
   path: '',
   find: () => nothingBeside,
   open: () => nothingBeside,
+  rows: () => ({
+    problem: {
+      code: 'no-other-sheets',
+      message: 'This sheet is in no folder yet, so there is no file beside it. Save it beside the file with the rows.',
+    },
+  }),
 };
 
 const takersIn = (sheet: Sheet): Statement[] => [...sheet.cells.values()].flatMap((cell) => cell.takers);

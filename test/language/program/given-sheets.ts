@@ -1,4 +1,4 @@
-import type { GivenSheet, OtherSheets } from '../../../src/language';
+import { type GivenSheet, noOtherSheets, type OtherSheets } from '../../../src/language';
 import { smallLibrary } from '../small-library';
 
 /** Other sheets of one cell each, by name. The sheet worked on is `main`. */
@@ -19,6 +19,8 @@ export class GivenSheets implements OtherSheets {
       this.made.delete(name);
     }
   }
+
+  rows = noOtherSheets.rows;
 
   find = (file: string) => ({ path: file });
 

@@ -15,8 +15,18 @@ export interface Grid {
   readonly rows: number;
   /** The expression in a cell, or that it is empty or was found unreadable before. */
   node(row: number, column: number): number;
-  /** What a cell says as a word: a bare name, a quoted text. */
+  /** What a cell says as a word: a bare name, a quoted text; in a file, whatever stands there. */
   word(row: number, column: number): string | undefined;
+  /** True where a cell can hardly be meant as a value. */
+  looksLikeWord(row: number, column: number): boolean;
+  /** Says of a cell among values that it is none; undefined where that was said when it was read. */
+  unreadable(row: number, column: number, name: string): Diagnostic | undefined;
+  /** What is wrong with a row as a whole, where that was not said when it was read. */
+  rowProblem(row: number): Diagnostic | undefined;
+  /** More rows with problems than these are counted; absent where each problem stands at its own place. */
+  readonly mostTold?: number;
+  /** Rows of which something was said when they were read. */
+  readonly reportedRows: ReadonlySet<number>;
   /** True where a bare word can only be text. */
   readonly hasNoNames: boolean;
   rowSpan(row: number): Span;
@@ -71,6 +81,25 @@ export class InlineGrid implements Grid {
     return wordAt(this.meaning.tree, this.cells[row][column] ?? -1);
   }
 
+  looksLikeWord(row: number, column: number): boolean {
+    return this.word(row, column) !== undefined;
+  }
+
+  unreadable(): undefined {
+    return undefined;
+  }
+
+  rowProblem(): undefined {
+    return undefined;
+  }
+
+  get reportedRows(): ReadonlySet<number> {
+    const { diagnostics, starts, ends } = this.meaning.tree;
+    const errors = diagnostics.filter(({ severity }) => severity === 'error');
+    const isIn = (node: number) => errors.some(({ span }) => span.start <= ends[node] && span.end >= starts[node]);
+    return new Set(errors.length === 0 ? [] : this.rowNodes.flatMap((node, row) => (isIn(node) ? [row] : [])));
+  }
+
   rowSpan(row: number): Span {
     return spanOf(this.meaning.tree, this.rowNodes[row]);
   }
@@ -103,13 +132,13 @@ export function wordAt(tree: SyntaxTree, node: number): string | undefined {
  * The columns whose cells are words: where most of those that are filled are bare names or quoted texts. Told by the
  * writing alone, so that a tag that happens to be the name of something in the sheet stays a tag.
  */
-export function wordColumns(grid: Pick<Grid, 'columns' | 'rows' | 'node' | 'word'>): boolean[] {
+export function wordColumns(grid: Grid): boolean[] {
   return grid.columns.map((_, column) => {
     let filled = 0;
     let words = 0;
     for (let row = 0; row < grid.rows; row++) {
-      filled += grid.node(row, column) >= 0 ? 1 : 0;
-      words += grid.word(row, column) === undefined ? 0 : 1;
+      filled += grid.node(row, column) === emptyCell ? 0 : 1;
+      words += grid.looksLikeWord(row, column) ? 1 : 0;
     }
     return words * 2 > filled;
   });

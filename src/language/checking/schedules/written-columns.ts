@@ -20,24 +20,39 @@ interface ColumnCells {
 /** Collects problems of cells; a row tells of its first one only. */
 export class RowProblems {
   private readonly told = new Set<number>();
+  private readonly found: { readonly problem: Diagnostic; readonly row: number }[] = [];
 
-  constructor(
-    private readonly grid: Grid,
-    private readonly problems: Diagnostic[],
-  ) {}
+  constructor(private readonly grid: Grid) {
+    for (const row of grid.reportedRows) {
+      this.told.add(row);
+    }
+  }
 
-  /** Notes that a row has shown a problem already. */
-  knows(row: number): void {
-    this.told.add(row);
+  /** Takes a problem of a row, unless the row has shown one already. */
+  add(problem: Diagnostic | undefined, row: number): void {
+    if (problem && !this.told.has(row)) {
+      this.told.add(row);
+      this.found.push({ problem, row });
+    }
+  }
+
+  /** The problems in order of the rows. */
+  all(): Diagnostic[] {
+    const { grid, found } = this;
+    found.sort((a, b) => a.row - b.row);
+    const most = grid.mostTold ?? found.length;
+    const told = found.slice(0, most).map(({ problem, row }) => grid.placed(problem, row));
+    const [next] = found.slice(most);
+    if (next) {
+      const message = `${found.length - most} more rows cannot be used, from this one on.`;
+      told.push(grid.placed({ code: 'more-rows', severity: 'error', span: next.problem.span, message }, next.row));
+    }
+    return told;
   }
 
   /** Takes the checker's reports since `from` as being about one row. */
   take(c: Checker, from: number, row: number): void {
-    const [first] = c.diagnostics.splice(from);
-    if (first && !this.told.has(row)) {
-      this.told.add(row);
-      this.problems.push(this.grid.placed(first, row));
-    }
+    this.add(c.diagnostics.splice(from)[0], row);
   }
 }
 
@@ -56,8 +71,8 @@ export function typeColumn(c: Checker, column: ColumnCells, rows: RowProblems): 
     }
     if (node === emptyCell) {
       missing.set(row, `its cell in \`${name}\` is empty`);
-    } else {
-      rows.knows(row); // The parser has spoken.
+    } else if (!isWords || grid.word(row, index) === undefined) {
+      rows.add(grid.unreadable(row, index, name), row);
       missing.set(row, unusable(name));
     }
   }
