@@ -8,6 +8,8 @@ export interface EditedSheet {
 
 /** A place in a sheet. */
 export interface Place {
+  /** Set for a place in another sheet of the folder tree: its path. `cell` is then its number in that file, from 0. */
+  readonly file?: string;
   readonly cell: string;
   readonly span: Span;
 }

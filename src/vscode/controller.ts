@@ -70,7 +70,9 @@ export class SheetController implements vscode.Disposable {
     if (!sheet?.editable) {
       return;
     }
-    this.look(sheet);
+    if (!this.look(sheet)) {
+      return; // A file that it names is on its way, and then it is shown.
+    }
     if (this.bound.has(notebook) && (how.always || sheet.refreshesItself)) {
       const due = this.due.get(notebook);
       this.due.delete(notebook);
@@ -80,9 +82,12 @@ export class SheetController implements vscode.Disposable {
     this.looked.fire(sheet);
   }
 
-  /** Evaluates what was typed, and notes which cells are to be looked at. */
-  private look(sheet: OpenSheet): void {
+  /** Evaluates what was typed, and notes which cells are to be looked at; false when files are missing for that. */
+  private look(sheet: OpenSheet): boolean {
     sheet.update();
+    if (sheet.isWaiting) {
+      return false;
+    }
     const changed = sheet.takeChanged();
     this.refreshed(sheet, changed);
     const due = this.due.get(sheet.notebook) ?? new Set();
@@ -90,6 +95,7 @@ export class SheetController implements vscode.Disposable {
       due.add(id);
     }
     this.due.set(sheet.notebook, due);
+    return true;
   }
 
   /** True when a cell shows other results than the sheet's text gives. */

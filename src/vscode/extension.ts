@@ -11,13 +11,17 @@ import { OpenSheets } from './open-sheets';
 import { OutOfDateMarks } from './out-of-date';
 import { Quiet } from './quiet';
 import { SheetSerializer } from './serializer';
+import { Surroundings } from './surroundings';
 import { followTexts } from './text-documents';
+import { typedText } from './typed-text';
+import { WorkspaceFiles } from './workspace-files';
 import { WorkspaceTables } from './workspace-tables';
 
 /** Registers everything at once; nothing is evaluated before a sheet is opened. Gives the Markdown preview its colours. */
 export function activate(context: vscode.ExtensionContext) {
   const tables = new WorkspaceTables();
-  const sheets = new OpenSheets(tables);
+  const files: WorkspaceFiles = new WorkspaceFiles(tables, (file) => sheets.typed(file) ?? typedText(file));
+  const sheets = new OpenSheets(new Surroundings(tables, files));
   const diagnostics = new SheetDiagnostics();
   const controller = new SheetController(context.extension.id, sheets, (sheet, changed) =>
     diagnostics.publish(sheet, changed),
@@ -28,6 +32,7 @@ export function activate(context: vscode.ExtensionContext) {
   const marks = new OutOfDateMarks(sheets, controller);
   context.subscriptions.push(
     tables,
+    files,
     evaluated,
     controller.onDidShow(() => evaluated.hasHappened()),
     cautions,
@@ -37,7 +42,7 @@ export function activate(context: vscode.ExtensionContext) {
     workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, marks),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
-    ...registerLanguageFeatures(sheets, evaluated.event),
+    ...registerLanguageFeatures(sheets, files, evaluated.event),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.refresh, () => {
@@ -46,10 +51,11 @@ export function activate(context: vscode.ExtensionContext) {
         controller.show(notebook, { always: true });
       }
     }),
-    ...followSheets(sheets, controller, diagnostics, tables),
+    ...followSheets(sheets, controller, diagnostics, { tables, files }),
     ...followTexts(
       sheets,
       tables,
+      files,
       (sheet) => {
         diagnostics.publishText(sheet);
         evaluated.hasHappened();
@@ -65,7 +71,7 @@ function followSheets(
   sheets: OpenSheets,
   controller: SheetController,
   diagnostics: SheetDiagnostics,
-  tables: WorkspaceTables,
+  { tables, files }: { readonly tables: WorkspaceTables; readonly files: WorkspaceFiles },
 ): vscode.Disposable[] {
   const notices = new Notices();
   const due = new Map<vscode.NotebookDocument, ReturnType<typeof setTimeout>>();
@@ -109,6 +115,7 @@ function followSheets(
         controller.outputsChanged(change.cell);
       }
       if (contentChanges.length > 0 || cellChanges.some(({ document }) => document)) {
+        files.touched(notebook.uri);
         refreshSoon(notebook);
       }
     }),
@@ -118,9 +125,11 @@ function followSheets(
       }
     }),
     tables.onDidRead(refreshAll),
+    files.onDidRead(refreshAll),
     workspace.onDidCloseNotebookDocument((notebook) => {
       clearTimeout(due.get(notebook));
       sheets.forget(notebook);
+      files.touched(notebook.uri);
       controller.forget(notebook);
       diagnostics.forget(notebook);
     }),

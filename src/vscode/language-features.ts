@@ -15,6 +15,7 @@ import { SheetRenames } from './rename';
 import { SheetSelections } from './selection-ranges';
 import { SheetTokens } from './semantic-tokens';
 import { SheetSignatures } from './signature-help';
+import type { WorkspaceFiles } from './workspace-files';
 
 /** Cells of notebooks, and sheets that are shown as text. */
 const selector: vscode.DocumentSelector = [
@@ -23,9 +24,13 @@ const selector: vscode.DocumentSelector = [
 ];
 
 /** Registers what the editor can tell and do while a sheet is written. `evaluated` fires when results are new. */
-export function registerLanguageFeatures(sheets: OpenSheets, evaluated: vscode.Event<void>): vscode.Disposable[] {
+export function registerLanguageFeatures(
+  sheets: OpenSheets,
+  files: WorkspaceFiles,
+  evaluated: vscode.Event<void>,
+): vscode.Disposable[] {
   const { languages } = vscode;
-  const definitions = new SheetDefinitions(sheets);
+  const definitions = new SheetDefinitions(sheets, files);
   const formatting = new SheetFormatting(sheets);
   return [
     languages.registerHoverProvider(selector, new SheetHovers(sheets)),

@@ -1,12 +1,11 @@
 import * as vscode from 'vscode';
-import { type SessionCell, SheetSession } from '../core';
+import { type SessionCell, SheetSession, writeSheet } from '../core';
 import { type EditedSheet, type PlacedCell, type Spot, spotAt, WholeDocument } from './edited-sheet';
 import { languageId, notebookType, settings } from './names';
 import { coreText } from './positions';
-import type { SheetMetadata } from './serializer';
-import { configure } from './sheet-settings';
+import { emptyOrigin, type SheetMetadata } from './serializer';
+import type { Surroundings } from './surroundings';
 import { TextSheet } from './text-sheet';
-import type { WorkspaceTables } from './workspace-tables';
 
 /** A cell as it was when a sheet was last evaluated: its version and whether it was a calculation. */
 type Seen = readonly [vscode.NotebookCell, number, boolean];
@@ -16,10 +15,11 @@ export class OpenSheet implements EditedSheet {
   readonly session = new SheetSession();
   private readonly changed = new Set<string>();
   private seen: readonly Seen[] = [];
+  private written: { readonly versions: string; readonly bytes: Uint8Array } | undefined;
 
   constructor(
     readonly notebook: vscode.NotebookDocument,
-    private readonly tables: WorkspaceTables,
+    private readonly surroundings: Surroundings,
   ) {}
 
   get uri(): vscode.Uri {
@@ -36,7 +36,7 @@ export class OpenSheet implements EditedSheet {
   }
 
   update(): void {
-    const isConfigured = configure(this.session, this.uri, this.tables);
+    const isConfigured = this.surroundings.tell(this.session, this.uri);
     if (!this.isTouched() && !isConfigured) {
       return;
     }
@@ -61,6 +61,28 @@ export class OpenSheet implements EditedSheet {
       kind: isCalculation(cell) ? 'calculation' : 'prose',
       text: coreText(cell.document),
     }));
+  }
+
+  /** True while a file that the sheet names is being read. */
+  get isWaiting(): boolean {
+    return this.surroundings.files.isAwaitedBy(this.uri);
+  }
+
+  /** The file as it would be saved now, the same array until something is typed; undefined where nothing can be saved. */
+  bytes(): Uint8Array | undefined {
+    if (!this.editable) {
+      return undefined;
+    }
+    const versions = this.notebook
+      .getCells()
+      .map((cell) => `${cellId(cell)} ${cell.document.version} ${isCalculation(cell)}`)
+      .join('\n');
+    if (versions !== this.written?.versions) {
+      const { origin } = this.notebook.metadata as Partial<SheetMetadata>;
+      const cells = this.cells().map((cell, i) => ({ ...cell, origin: this.notebook.cellAt(i).metadata.origin }));
+      this.written = { versions, bytes: writeSheet(cells, origin ?? emptyOrigin) };
+    }
+    return this.written?.bytes;
   }
 
   cellsIn(document: vscode.TextDocument): readonly PlacedCell[] {
@@ -99,7 +121,7 @@ export class OpenSheets {
   private readonly sheets = new Map<vscode.NotebookDocument, OpenSheet>();
   private readonly texts = new Map<vscode.TextDocument, TextSheet>();
 
-  constructor(private readonly tables: WorkspaceTables) {}
+  constructor(private readonly surroundings: Surroundings) {}
 
   /** The sheet of a notebook, opened here on first sight; undefined for any other kind of notebook. */
   of(notebook: vscode.NotebookDocument): OpenSheet | undefined {
@@ -108,7 +130,7 @@ export class OpenSheets {
     }
     let sheet = this.sheets.get(notebook);
     if (!sheet) {
-      sheet = new OpenSheet(notebook, this.tables);
+      sheet = new OpenSheet(notebook, this.surroundings);
       this.sheets.set(notebook, sheet);
     }
     return sheet;
@@ -121,7 +143,7 @@ export class OpenSheets {
     }
     let sheet = this.texts.get(document);
     if (!sheet) {
-      sheet = new TextSheet(document, this.tables);
+      sheet = new TextSheet(document, this.surroundings);
       this.texts.set(document, sheet);
     }
     return sheet;
@@ -148,6 +170,16 @@ export class OpenSheets {
     const sheet = this.withDocument(document);
     sheet?.update();
     return sheet ? sheet.cellsIn(document).map((cell) => ({ sheet, cell })) : [];
+  }
+
+  /** What is typed in an open editor of a sheet; the same array until it changes. */
+  typed(file: vscode.Uri): Uint8Array | undefined {
+    for (const sheet of this.sheets.values()) {
+      if (sheet.uri.toString() === file.toString()) {
+        return sheet.bytes();
+      }
+    }
+    return undefined;
   }
 
   forget(notebook: vscode.NotebookDocument): void {

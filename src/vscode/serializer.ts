@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { type FileOrigin, readSheet, type SheetCell, type SheetFile, SheetSession, writeSheet } from '../core';
+import { type FileOrigin, linksOf, readSheet, type SheetCell, type SheetFile, SheetSession, writeSheet } from '../core';
 import { LineIndex } from '../text';
 import { languageId } from './names';
 import { notebookOutputs, present } from './presentation';
@@ -12,7 +12,7 @@ export interface SheetMetadata {
   readonly notices: readonly string[];
 }
 
-const emptyOrigin: FileOrigin = { tail: '', lineEnd: '\n', byteOrderMark: false };
+export const emptyOrigin: FileOrigin = { tail: '', lineEnd: '\n', byteOrderMark: false };
 
 /** Reads and writes sheets for the editor. Results come with the cells, so that a sheet opens with them in place. */
 export class SheetSerializer implements vscode.NotebookSerializer {
@@ -37,11 +37,13 @@ export class SheetSerializer implements vscode.NotebookSerializer {
 export function notebookFrom(file: SheetFile, text: string): vscode.NotebookData {
   const session = new SheetSession();
   session.update(file.cells.map((cell, index) => ({ ...cell, id: String(index) })));
+  // Where the file lies is not known here, and neither are the files beside it: results follow when it is shown.
+  const namesFiles = file.cells.some((_, index) => linksOf(session, String(index)).length > 0);
   const data = new vscode.NotebookData(
     file.cells.map((cell, index) => {
       const made = new vscode.NotebookCellData(...cellShape(cell));
       made.metadata = { origin: cell.origin };
-      if (cell.kind === 'calculation' && file.editable) {
+      if (cell.kind === 'calculation' && file.editable && !namesFiles) {
         const presentation = present(session, String(index));
         made.outputs = notebookOutputs(presentation);
         made.executionSummary = { success: !presentation.failed };

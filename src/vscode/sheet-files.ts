@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { FilePositions, pathInTree, type RenamedSheet, readSheet, SheetSession } from '../core';
+import { FilePositions, type Place, pathInTree, type RenamedSheet, readSheet, SheetSession } from '../core';
 import type { Edit } from '../text';
 import type { OpenSheet, OpenSheets } from './open-sheets';
 import { Positions } from './positions';
@@ -8,6 +8,24 @@ import { Positions } from './positions';
 export interface ReachableSheet extends RenamedSheet {
   /** The edits of one cell as the editor takes them, with the document they are for. */
   textEdits(cell: string, edits: readonly Edit[]): [vscode.Uri, vscode.TextEdit[]];
+}
+
+/** A place in another sheet's file: in its notebook where that is open, else in its text. */
+export async function locationInFile(
+  sheets: OpenSheets,
+  uri: vscode.Uri,
+  { cell, span }: Place,
+): Promise<vscode.Location[]> {
+  for (const sheet of sheets.all()) {
+    const open = sheet.uri.toString() === uri.toString() ? sheet.cells()[Number(cell)] : undefined;
+    const placed = open && sheet.placed(open.id);
+    if (placed) {
+      return [placed.location(span)];
+    }
+  }
+  const text = await textOf(uri);
+  const [, edits] = (text !== undefined && asFile(uri, text)?.textEdits(cell, [{ span, newText: '' }])) || [];
+  return (edits ?? []).map(({ range }) => new vscode.Location(uri, range));
 }
 
 /** A workspace with more entries than this is not searched to its end. */

@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { settings } from './names';
 import { isTextSheet, type OpenSheets } from './open-sheets';
 import type { TextSheet } from './text-sheet';
+import type { WorkspaceFiles } from './workspace-files';
 import type { WorkspaceTables } from './workspace-tables';
 
 /** A sheet as text is read again when nothing was typed for so long. */
@@ -11,6 +12,7 @@ const pause = 100;
 export function followTexts(
   sheets: OpenSheets,
   tables: WorkspaceTables,
+  files: WorkspaceFiles,
   evaluated: (sheet: TextSheet) => void,
   closed: (document: vscode.TextDocument) => void,
 ): vscode.Disposable[] {
@@ -19,8 +21,8 @@ export function followTexts(
   const show = (document: vscode.TextDocument) => {
     due.delete(document);
     const sheet = sheets.ofText(document);
-    if (sheet) {
-      sheet.update();
+    sheet?.update();
+    if (sheet && !sheet.isWaiting) {
       evaluated(sheet);
     }
   };
@@ -44,9 +46,13 @@ export function followTexts(
   }
   return [
     workspace.onDidOpenTextDocument((document) => soon(document, 0)),
-    workspace.onDidChangeTextDocument(({ document }) => soon(document)),
+    workspace.onDidChangeTextDocument(({ document }) => {
+      files.touched(document.uri);
+      soon(document);
+    }),
     workspace.onDidCloseTextDocument((document) => {
       clearTimeout(due.get(document));
+      files.touched(document.uri);
       sheets.forgetText(document);
       if (isTextSheet(document)) {
         closed(document);
@@ -58,5 +64,6 @@ export function followTexts(
       }
     }),
     tables.onDidRead(all),
+    files.onDidRead(all),
   ];
 }

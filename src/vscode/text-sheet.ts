@@ -3,8 +3,7 @@ import { FilePositions, readSheet, type SheetFile, SheetSession } from '../core'
 import type { Diagnostic, Span } from '../text';
 import { type EditedSheet, PlacedCell } from './edited-sheet';
 import { coreText, Positions } from './positions';
-import { configure } from './sheet-settings';
-import type { WorkspaceTables } from './workspace-tables';
+import type { Surroundings } from './surroundings';
 
 /** A sheet that is shown as text, and its session. A cell's id in the session is its number in the file. */
 export class TextSheet implements EditedSheet {
@@ -17,7 +16,7 @@ export class TextSheet implements EditedSheet {
 
   constructor(
     readonly document: vscode.TextDocument,
-    private readonly tables: WorkspaceTables,
+    private readonly surroundings: Surroundings,
   ) {
     this.read();
   }
@@ -35,7 +34,7 @@ export class TextSheet implements EditedSheet {
     if (isTouched) {
       this.read();
     }
-    if (!configure(this.session, this.uri, this.tables) && !isTouched && this.isEvaluated) {
+    if (!this.surroundings.tell(this.session, this.uri) && !isTouched && this.isEvaluated) {
       return;
     }
     this.isEvaluated = true;
@@ -49,6 +48,11 @@ export class TextSheet implements EditedSheet {
 
   placed(cell: string): PlacedCell | undefined {
     return this.placedCells[Number(cell)];
+  }
+
+  /** True while a file that the sheet names is being read. */
+  get isWaiting(): boolean {
+    return this.surroundings.files.isAwaitedBy(this.uri);
   }
 
   /** Problems of the file and of its cells, told in offsets of the file. */

@@ -2,6 +2,7 @@ import './opening';
 import './editing';
 import './language';
 import './features';
+import './other-sheets';
 import './broken';
 import './tables';
 import './large';

@@ -1,0 +1,57 @@
+import * as vscode from 'vscode';
+import { equal, includes, until } from './expect';
+import { cellWith, positionOf, replace, show, shown, writeFile } from './sheets';
+
+const fenced = (text: string) => `\`\`\`kft\n${text}\n\`\`\`\n`;
+
+describe('a sheet that takes names from another one', () => {
+  it('shows what stands there, follows the file on the disk, and then what is typed in its editor', async () => {
+    const file = await writeFile('shared/meters.kft.md', `# Shared\n\n${fenced('supply = 208 V')}`);
+    const text = fenced('use supply from "meters.kft.md"\nflow = supply / 13 Ω');
+    const notebook = await show(await writeFile('shared/kiln.kft.md', text));
+    const cell = notebook.cellAt(0);
+    await until('the result', () => shown(cell, 'text/plain').includes('16 A'));
+    equal(vscode.languages.getDiagnostics(cell.document.uri).length, 0, 'problems');
+    equal(notebook.isDirty, false, 'dirty after opening');
+    await vscode.workspace.fs.writeFile(file, new TextEncoder().encode(`# Shared\n\n${fenced('supply = 260 V')}`));
+    await until('the file as it was written', () => shown(cell, 'text/plain').includes('20 A'));
+    const other = await show(file);
+    await replace(cellWith(other, 'supply ='), '260', '130');
+    await until('what was typed there', () => shown(cell, 'text/plain').includes('10 A'));
+    await vscode.commands.executeCommand('workbench.action.files.revert');
+    await until('what was taken back there', () => shown(cell, 'text/plain').includes('20 A'));
+  });
+
+  it('leads to the definition there', async () => {
+    const file = await writeFile('shared/far.kft.md', `# Far\n\n${fenced('a = 1\nsupply = 208 V')}`);
+    const notebook = await show(
+      await writeFile('shared/near.kft.md', fenced('use supply from "far.kft.md"\nflow = supply / 13 Ω')),
+    );
+    const cell = notebook.cellAt(0);
+    await until('the result', () => shown(cell, 'text/plain').includes('16 A'));
+    const definition = async () => {
+      const [place] = await vscode.commands.executeCommand<vscode.Location[]>(
+        'vscode.executeDefinitionProvider',
+        cell.document.uri,
+        positionOf(cell, 'supply /', 1),
+      );
+      return place;
+    };
+    const closed = await definition();
+    equal([closed.uri.toString(), closed.range.start.line], [file.toString(), 4], 'the place in the closed file');
+    const other = await show(file);
+    const open = await definition();
+    equal(open.uri.toString(), cellWith(other, 'supply =').document.uri.toString(), 'the cell of the open one');
+    equal(open.range.start.line, 1, 'its line');
+  });
+
+  it('says what is wrong when the other sheet is not there', async () => {
+    const notebook = await show(await writeFile('shared/lost.kft.md', fenced('use supply from "gone.kft.md"')));
+    const { uri } = notebook.cellAt(0).document;
+    const [problem] = await until('a problem', () => {
+      const found = vscode.languages.getDiagnostics(uri);
+      return found.length > 0 && found;
+    });
+    includes(problem.message, 'is not there');
+  });
+});
