@@ -1,3 +1,4 @@
+export { type Allowing, allowingOf } from './allowing';
 export { completionsAt } from './completion';
 export type { Completion, CompletionKind, EditedSheet, Hover, Place } from './contract';
 export { definitionAt, referencesAt } from './definition';

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { fixAllEdits } from '../core';
+import { type Allowing, allowingOf, fixAllEdits } from '../core';
 import type { Diagnostic, Fix } from '../text';
 import type { PlacedCell } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
@@ -25,7 +25,11 @@ export class QuickFixes implements vscode.CodeActionProvider {
       const near = sheet.session
         .diagnostics(cell.id)
         .filter(({ span }) => wanted && span.start <= wanted.end && wanted.start <= span.end);
-      return near.flatMap((problem) => (problem.fixes ?? []).map((fix) => action(fix, problem, cell)));
+      const tree = sheet.session.program.tree(cell.id);
+      return near.flatMap((problem) => [
+        ...(problem.fixes ?? []).map((fix) => action(fix, problem, cell)),
+        ...allow(tree && allowingOf(tree, problem), problem, cell),
+      ]);
     });
   }
 
@@ -42,6 +46,21 @@ export class QuickFixes implements vscode.CodeActionProvider {
     made.edit.set(document.uri, edits);
     return [made];
   }
+}
+
+/** Lets a finding stand; the cursor then stands where the reason goes. */
+function allow(allowing: Allowing | undefined, problem: Diagnostic, cell: PlacedCell): vscode.CodeAction[] {
+  if (!allowing) {
+    return [];
+  }
+  const { offset, before, after } = allowing;
+  const made = new vscode.CodeAction(`Allow ${problem.code} here, with the reason`, vscode.CodeActionKind.QuickFix);
+  const line = new vscode.SnippetString(before).appendPlaceholder('reason').appendText(after);
+  made.edit = new vscode.WorkspaceEdit();
+  made.edit.set(cell.document.uri, [
+    vscode.SnippetTextEdit.insert(cell.range({ start: offset, end: offset }).start, line),
+  ]);
+  return [made];
 }
 
 function action(fix: Fix, problem: Diagnostic, cell: PlacedCell): vscode.CodeAction {

@@ -189,6 +189,26 @@ describe('a sheet that is open as text', () => {
     equal((await hovers('prose x', 6)).length, 0, 'hovers in the prose');
   });
 
+  it('tells the same of a conductor as a notebook does, in a schedule too', async () => {
+    const rows = 'p = schedule\n  | tag | conductor |\n  | --- | --- |\n  | P1 | 12 AWG Cu THHN |';
+    const notebook = await show(
+      await writeFile('text/same.kft.md', `${fenced('c = 12 AWG Cu THHN')}\n${fenced(rows)}`),
+    );
+    const pages = await Promise.all(
+      [document.uri, ...notebook.getCells().map((cell) => cell.document.uri)].map(async (uri) => {
+        const place = (await vscode.workspace.openTextDocument(uri)).getText().indexOf('12 AWG Cu THHN') + 8;
+        const [hover] = await ask<vscode.Hover[]>(
+          'vscode.executeHoverProvider',
+          uri,
+          (await vscode.workspace.openTextDocument(uri)).positionAt(place),
+        );
+        return (hover.contents[0] as vscode.MarkdownString).value;
+      }),
+    );
+    equal([pages[1] === pages[0], pages[2] === pages[0]], [true, true], 'the same page');
+    await vscode.window.showTextDocument(document);
+  });
+
   it('completes, leads to definitions, outlines, formats and renames', async () => {
     const { items } = await ask<vscode.CompletionList>(
       'vscode.executeCompletionItemProvider',

@@ -9,6 +9,7 @@ describe('a sheet that takes names from another one', () => {
     const file = await writeFile('shared/meters.kft.md', `# Shared\n\n${fenced('supply = 208 V')}`);
     const text = fenced('use supply from "meters.kft.md"\nflow = supply / 13 Ω');
     const notebook = await show(await writeFile('shared/kiln.kft.md', text));
+    await vscode.window.showNotebookDocument(notebook, { preview: false }); // Else the other one takes its tab.
     const cell = notebook.cellAt(0);
     await until('the result', () => shown(cell, 'text/plain').includes('16 A'));
     equal(vscode.languages.getDiagnostics(cell.document.uri).length, 0, 'problems');
