@@ -86,6 +86,34 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     await page.locator('.tab', { hasText: 'Untitled' }).waitFor({ state: 'detached' });
   },
 
+  async 'colours and answers in fences where the sheet is open as text'({ workbench, page }) {
+    await workbench.open('kiln.kft.md');
+    await workbench.command('View: Reopen Editor With Text Editor');
+    const editor = page.locator('.editor-instance .monaco-editor >> visible=true').first();
+    const line = editor.locator('.view-line', { hasText: /^supply/ }).first();
+    await line.waitFor();
+    const colours = await line.locator('span span').evaluateAll((spans) => spans.map((span) => span.className));
+    assert.ok(new Set(colours).size >= 3, `the line has only the colours ${colours}`);
+    await editor
+      .locator('.view-line', { hasText: /^current/ })
+      .first()
+      .waitFor();
+    // The result at the line's end is drawn behind the text.
+    await editor
+      .locator('.view-line', { hasText: /^current.*=.*A$/ })
+      .first()
+      .waitFor();
+  },
+
+  async 'colours fences in the Markdown preview'({ workbench, page }) {
+    await workbench.command('Markdown: Open Preview to the Side');
+    const preview = page
+      .frameLocator('iframe.webview.ready >> visible=true >> nth=-1')
+      .frameLocator('iframe#active-frame');
+    await preview.locator('.hljs-variable', { hasText: 'supply' }).first().waitFor();
+    await preview.locator('.hljs-symbol', { hasText: 'AWG' }).first().waitFor();
+  },
+
   async 'activates fast'({ workbench, page }) {
     await workbench.command('Developer: Show Running Extensions');
     const row = page.locator('.runtime-extensions-editor .monaco-list-row', { hasText: 'Kilofoot' });
