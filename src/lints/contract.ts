@@ -23,7 +23,7 @@ export interface Lint {
   readonly examples: { readonly bad: readonly string[]; readonly good: readonly string[] };
   /** Kinds of syntax that a statement must hold for the lint to have anything to look at. */
   readonly looksAt: readonly Node[];
-  /** True for a question about the sheet as a whole: only its first finding in a sheet is told. */
+  /** True for a question about the sheet as a whole: it is put once, at the first place where it arises. */
   readonly once?: true;
   /**
    * Looks at one statement at a time; reads the facts that functions left, computes none again. Absent where the

@@ -11,10 +11,11 @@ import {
   textOf,
 } from '../language';
 import type { Span } from '../text';
-import { type Dimension, dimensionOf, parseUnit } from '../units';
+import { type Dimension, dimensionOf } from '../units';
 import { calledName, ungrouped } from './argument-places';
 import type { LintedStatement } from './contract';
 import { remarkOn } from './remarks';
+import { writtenBase } from './written-values';
 
 /** An expression with the cell that it stands in. */
 export interface Place {
@@ -57,19 +58,13 @@ export function resolved(place: Place): Place {
 }
 
 /** Names that stand for names end well before this; a cycle is the checker's to report. */
-const longestChain = 20;
+export const longestChain = 20;
 
 /** What is written as a quantity in a unit of this dimension, with its number; absent for everything else. */
 export function writtenQuantity(place: Place, dimension: Dimension): { value: number; unit: string } | undefined {
   const { tree, node } = place;
-  if (tree.kinds[node] !== Node.Quantity) {
-    return undefined;
-  }
-  const text = tree.unitTexts[tree.units[node]] ?? '';
-  const unit = parseUnit(text);
-  return !('problem' in unit) && unit.type.dimension === dimension
-    ? { value: tree.numbers[node], unit: unit.symbol }
-    : undefined;
+  const written = tree.kinds[node] === Node.Quantity ? writtenBase(tree, node) : undefined;
+  return written?.dimension === dimension ? { value: tree.numbers[node], unit: written.unit.symbol } : undefined;
 }
 
 /**

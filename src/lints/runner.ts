@@ -43,11 +43,12 @@ export function lint(program: Program, cells: Iterable<string>, options: LintOpt
 const askedOnce: ReadonlySet<string> = new Set(rules.filter((rule) => rule.once).map((rule) => rule.id));
 
 /** False for a question about the whole sheet that was put before. */
-function isFirst({ code }: Diagnostic, asked: Set<string>): boolean {
-  const repeated = asked.has(code);
-  if (askedOnce.has(code)) {
-    asked.add(code);
+function isFirst({ code, severity }: Diagnostic, asked: Set<string>): boolean {
+  if (severity !== 'hint' || !askedOnce.has(code)) {
+    return true;
   }
+  const repeated = asked.has(code);
+  asked.add(code);
   return !repeated;
 }
 

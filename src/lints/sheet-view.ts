@@ -1,14 +1,18 @@
-import { Node, type Program, type SyntaxTree } from '../language';
+import { children, Node, type Program, type SyntaxTree, textOf } from '../language';
 import { calledName } from './argument-places';
 
 /** What only the whole sheet tells. Each answer holds for one state of the sheet. */
 export interface SheetView {
   /** True when the sheet states the accuracy of a meter: it is no mere sketch. */
   statesMeters(): boolean;
-  /** True when its words, in cells or prose, say that what was measured was isolated or proved dead. */
+  /** True when a field, a remark or the prose says that what was measured was isolated or proved dead. */
   recordsIsolation(): boolean;
+  /** True when it works something out, and does not only state values for other sheets to take. */
+  worksOut(): boolean;
   /** True when the name is used in a cell, in live prose, or by another statement. */
   uses(name: string): boolean;
+  /** True when one place alone uses the name. */
+  usesOnce(name: string): boolean;
 }
 
 const isolationWords =
@@ -16,37 +20,58 @@ const isolationWords =
 
 /** The view of a program's cells and of the prose between them. */
 export function sheetView(program: Program, cells: readonly string[], prose: readonly string[]): SheetView {
+  const uses = (name: string) => program.names().get(name)?.references.length ?? 0;
   const trees = () => cells.flatMap((cell) => program.tree(cell) ?? []);
   return {
     statesMeters: once(() => trees().some(statesMeter)),
     recordsIsolation: once(
-      () => prose.some((text) => isolationWords.test(text)) || trees().some((tree) => tree.comments.some(saysIsolated)),
+      () =>
+        prose.some((text) => isolationWords.test(text)) ||
+        trees().some((tree) => tree.comments.some(saysIsolated) || statesIsolated(tree)),
     ),
-    uses: (name) => (program.names().get(name)?.references.length ?? 0) > 0 || isInLiveProse(prose, name),
+    worksOut: once(() => trees().some(worksOut)),
+    uses: (name) => uses(name) > 0 || isInLiveProse(prose, name),
+    usesOnce: (name) => uses(name) === 1 && !isInLiveProse(prose, name),
   };
 }
 
 const saysIsolated = ({ text }: { readonly text: string }): boolean => isolationWords.test(text);
 
-const metersIn = new WeakMap<SyntaxTree, boolean>();
+const statesMeter = ofTree((tree, node) => isCall(tree, node) && calledName(tree, node) === 'meter');
 
-function statesMeter(tree: SyntaxTree): boolean {
-  let found = metersIn.get(tree);
-  if (found === undefined) {
-    found = hasMeter(tree);
-    metersIn.set(tree, found);
+const worksOut = ofTree(
+  (tree, node) =>
+    (isCall(tree, node) && calledName(tree, node) !== 'meter') ||
+    tree.kinds[node] === Node.Binary ||
+    tree.kinds[node] === Node.Schedule,
+);
+
+/** `isolated: yes` somewhere in the sheet. */
+const statesIsolated = ofTree((tree, node) => {
+  if (tree.kinds[node] !== Node.Field && tree.kinds[node] !== Node.Argument) {
+    return false;
   }
-  return found;
-}
+  const [name, value] = children(tree, node);
+  return value !== undefined && tree.kinds[value] === Node.Yes && textOf(tree, name) === 'isolated';
+});
 
-function hasMeter(tree: SyntaxTree): boolean {
-  for (let node = 0; node < tree.count; node++) {
-    const kind = tree.kinds[node];
-    if ((kind === Node.Call || kind === Node.BlockCall) && calledName(tree, node) === 'meter') {
-      return true;
+const isCall = (tree: SyntaxTree, node: number): boolean =>
+  tree.kinds[node] === Node.Call || tree.kinds[node] === Node.BlockCall;
+
+/** Whether some node of a tree is such a one; found out once a tree. */
+function ofTree(isSuch: (tree: SyntaxTree, node: number) => boolean): (tree: SyntaxTree) => boolean {
+  const answers = new WeakMap<SyntaxTree, boolean>();
+  return (tree) => {
+    let answer = answers.get(tree);
+    if (answer === undefined) {
+      answer = false;
+      for (let node = 0; node < tree.count && !answer; node++) {
+        answer = isSuch(tree, node);
+      }
+      answers.set(tree, answer);
     }
-  }
-  return false;
+    return answer;
+  };
 }
 
 /** An inline code span that begins with an equals sign is evaluated where the sheet is shown. */
@@ -81,6 +106,8 @@ export function askedOf(sheet: SheetView, asked: Asked[]): SheetView {
   return {
     statesMeters: () => noting((view) => view.statesMeters()),
     recordsIsolation: () => noting((view) => view.recordsIsolation()),
+    worksOut: () => noting((view) => view.worksOut()),
     uses: (name) => noting((view) => view.uses(name)),
+    usesOnce: (name) => noting((view) => view.usesOnce(name)),
   };
 }

@@ -31,6 +31,26 @@ describe('the lint runner', () => {
     assert.ok(findings[0].span.start > shed.length);
   });
 
+  it('puts a question about the sheet once, and again no more when its prose answers it', () => {
+    const texts = [
+      'a = heater(resistance: 25.6 Ω, voltage: 240 V)\n',
+      'b = heater(resistance: 28.2 Ω, voltage: 240 V)\n',
+    ];
+    const program = programOf(...texts);
+    assert.deepEqual([...lint(program, ['0', '1']).findings.keys()], ['0']);
+    assert.deepEqual([...lint(program, ['1', '0']).findings.keys()], ['1']);
+    const prose = ['Both elements were disconnected and proved dead.'];
+    assert.deepEqual([...lint(program, ['0', '1'], { prose }).findings.keys()], []);
+  });
+
+  it('sees a name in live prose as used', () => {
+    const program = programOf('run = 62 ft\ndrop = voltage_drop(12 AWG Cu, 10 A, 60 ft)\n');
+    const codesWith = (prose: readonly string[]) => codes(lint(program, ['0'], { prose }).findings.get('0') ?? []);
+    assert.deepEqual(codesWith([]), ['unused-name']);
+    assert.deepEqual(codesWith(['The run is `run` long.']), ['unused-name']);
+    assert.deepEqual(codesWith(['The run is `= run in m` long.']), []);
+  });
+
   it('says nothing about a statement that has no result', () => {
     assert.deepEqual(findingsIn(['shed = circuit(load: missing, conductor: 12 AWG Cu THHN)\n']), []);
   });

@@ -42,7 +42,7 @@ export const leadsNotRemoved = defineLint({
     ],
     good: [
       'left = conductor_length(0.52 Ω, 12 AWG Cu stranded, temperature: 20 °C, leads: 0.04 Ω)\n',
-      'unmarked = heater(resistance: 12.9 Ω - 0.3 Ω, voltage: 240 V)\n',
+      'unmarked = heater(resistance: 12.9 Ω - 0.3 Ω, voltage: 240 V, isolated: yes)\n',
     ],
   },
   looksAt: callNodes,
