@@ -9,6 +9,8 @@ export interface SheetView {
   recordsIsolation(): boolean;
   /** True when it works something out, and does not only state values for other sheets to take. */
   worksOut(): boolean;
+  /** True when the language finds no error in it: what is unused or missing is then meant so. */
+  isSound(): boolean;
   /** True when the name is used in a cell, in live prose, or by another statement. */
   uses(name: string): boolean;
   /** True when one place alone uses the name. */
@@ -30,6 +32,7 @@ export function sheetView(program: Program, cells: readonly string[], prose: rea
         trees().some((tree) => tree.comments.some(saysIsolated) || statesIsolated(tree)),
     ),
     worksOut: once(() => trees().some(worksOut)),
+    isSound: once(() => cells.every((cell) => program.diagnostics(cell).every(({ severity }) => severity !== 'error'))),
     uses: (name) => uses(name) > 0 || isInLiveProse(prose, name),
     usesOnce: (name) => uses(name) === 1 && !isInLiveProse(prose, name),
   };
@@ -107,6 +110,7 @@ export function askedOf(sheet: SheetView, asked: Asked[]): SheetView {
     statesMeters: () => noting((view) => view.statesMeters()),
     recordsIsolation: () => noting((view) => view.recordsIsolation()),
     worksOut: () => noting((view) => view.worksOut()),
+    isSound: () => noting((view) => view.isSound()),
     uses: (name) => noting((view) => view.uses(name)),
     usesOnce: (name) => noting((view) => view.usesOnce(name)),
   };

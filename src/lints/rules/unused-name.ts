@@ -17,6 +17,7 @@ export const unusedName = defineLint({
   silent: [
     'It is used in a cell or in live prose.',
     'It is a result: results are what a sheet is for.',
+    'The sheet has errors: what they hide may use it.',
     'The sheet works nothing out and only states values, as one that others take from.',
   ],
   examples: {
@@ -29,7 +30,7 @@ export const unusedName = defineLint({
     const isGiven =
       tree.kinds[node] === Node.Input ||
       (expression !== undefined && givens.has(tree.kinds[ungrouped(tree, expression)]));
-    if (name === undefined || !isGiven || !sheet.worksOut() || sheet.uses(textOf(tree, name))) {
+    if (name === undefined || !isGiven || !sheet.worksOut() || sheet.uses(textOf(tree, name)) || !sheet.isSound()) {
       return;
     }
     report({
