@@ -1,5 +1,6 @@
 import { children, Node, type Program, type SyntaxTree, textOf } from '../language';
 import { calledName } from './argument-places';
+import { usesIn } from './name-uses';
 
 /** What only the whole sheet tells. Each answer holds for one state of the sheet. */
 export interface SheetView {
@@ -7,6 +8,8 @@ export interface SheetView {
   statesMeters(): boolean;
   /** True when a field, a remark or the prose says that what was measured was isolated or proved dead. */
   recordsIsolation(): boolean;
+  /** True when these words stand anywhere in its cells: where they do not, there is nothing to look for. */
+  mentions(words: RegExp): boolean;
   /** True when it works something out, and does not only state values for other sheets to take. */
   worksOut(): boolean;
   /** True when the language finds no error in it: what is unused or missing is then meant so. */
@@ -22,7 +25,9 @@ const isolationWords =
 
 /** The view of a program's cells and of the prose between them. */
 export function sheetView(program: Program, cells: readonly string[], prose: readonly string[]): SheetView {
-  const uses = (name: string) => program.names().get(name)?.references.length ?? 0;
+  const counted = once(() => usesIn(trees()));
+  const uses = (name: string) => counted().get(name) ?? 0;
+  const mentioned = new Map<RegExp, boolean>();
   const trees = () => cells.flatMap((cell) => program.tree(cell) ?? []);
   return {
     statesMeters: once(() => trees().some(statesMeter)),
@@ -31,6 +36,14 @@ export function sheetView(program: Program, cells: readonly string[], prose: rea
         prose.some((text) => isolationWords.test(text)) ||
         trees().some((tree) => tree.comments.some(saysIsolated) || statesIsolated(tree)),
     ),
+    mentions(words) {
+      let answer = mentioned.get(words);
+      if (answer === undefined) {
+        answer = trees().some((tree) => mentions(tree, words));
+        mentioned.set(words, answer);
+      }
+      return answer;
+    },
     worksOut: once(() => trees().some(worksOut)),
     isSound: once(() => cells.every((cell) => program.diagnostics(cell).every(({ severity }) => severity !== 'error'))),
     uses: (name) => uses(name) > 0 || isInLiveProse(prose, name),
@@ -57,6 +70,22 @@ const statesIsolated = ofTree((tree, node) => {
   const [name, value] = children(tree, node);
   return value !== undefined && tree.kinds[value] === Node.Yes && textOf(tree, name) === 'isolated';
 });
+
+const mentionsOf = new WeakMap<SyntaxTree, Map<RegExp, boolean>>();
+
+function mentions(tree: SyntaxTree, words: RegExp): boolean {
+  let answers = mentionsOf.get(tree);
+  if (!answers) {
+    answers = new Map();
+    mentionsOf.set(tree, answers);
+  }
+  let answer = answers.get(words);
+  if (answer === undefined) {
+    answer = words.test(tree.text);
+    answers.set(words, answer);
+  }
+  return answer;
+}
 
 const isCall = (tree: SyntaxTree, node: number): boolean =>
   tree.kinds[node] === Node.Call || tree.kinds[node] === Node.BlockCall;
@@ -109,6 +138,7 @@ export function askedOf(sheet: SheetView, asked: Asked[]): SheetView {
   return {
     statesMeters: () => noting((view) => view.statesMeters()),
     recordsIsolation: () => noting((view) => view.recordsIsolation()),
+    mentions: (words) => noting((view) => view.mentions(words)),
     worksOut: () => noting((view) => view.worksOut()),
     isSound: () => noting((view) => view.isSound()),
     uses: (name) => noting((view) => view.uses(name)),

@@ -11,7 +11,7 @@ const codes = (session: SheetSession, cell: string) => session.diagnostics(cell)
 describe('a session', () => {
   it('names the cells that an edit touches, those that hang on it included', () => {
     const session = new SheetSession();
-    const cells = [calculation('a', 'I = 5 A'), calculation('b', 'P = I * 2 V'), calculation('c', 'x = 1 m')];
+    const cells = [calculation('a', 'I = 5 A'), calculation('b', 'P = I * 2 V'), calculation('c', 'x = 2 * 1 m')];
     assert.deepEqual([...session.update(cells)].sort(), ['a', 'b', 'c']);
     assert.deepEqual([...session.update(cells)], []);
     assert.deepEqual([...session.update([calculation('a', 'I = 6 A'), ...cells.slice(1)])].sort(), ['a', 'b']);

@@ -5,6 +5,7 @@ import { ohmsAsLoad } from '../ohms-as-load';
 import { callNodes } from '../statement-kinds';
 
 const filament = /\b(lamp|bulb|filament|tungsten|incandescent|halogen)s?\b/i;
+const anyFilament = /lamp|bulb|filament|tungsten|incandescent|halogen/i;
 const hot = /\b(hot|lit|glowing|burning|running)\b/i;
 const inrush = /\binrush|\bswitch(ed|ing)? on\b|\bstarting\b|\bcontinuity\b/i;
 
@@ -28,6 +29,9 @@ export const coldFilament = defineLint({
   },
   looksAt: [...callNodes, Node.Binary],
   check(statement, report) {
+    if (!statement.sheet.mentions(anyFilament)) {
+      return;
+    }
     const load = ohmsAsLoad(statement);
     if (load && filament.test(load.words) && !hot.test(load.words) && !inrush.test(load.words)) {
       const ohms = Number.isNaN(load.ohms) ? 'This' : `${figure(load.ohms)} Ω`;

@@ -7,6 +7,8 @@ import { callBehind, type Place, resolved } from '../readings';
 /** Percent that are left for more than three current-carrying conductors together. */
 const adjustments: ReadonlySet<number> = new Set([80, 70, 50, 45, 40, 35]);
 
+const anyAmpacity = /\bampacity\b/;
+
 /** A bundling adjustment taken from what the terminals allow. */
 export const deratedFromTerminals = defineLint({
   id: 'derated-from-terminals',
@@ -28,6 +30,9 @@ export const deratedFromTerminals = defineLint({
   looksAt: [Node.Binary],
   check(statement, report) {
     const { tree, node } = statement;
+    if (!statement.sheet.mentions(anyAmpacity)) {
+      return;
+    }
     for (const product of nodesBelow(tree, node)) {
       if (tree.kinds[product] !== Node.Binary || tree.operators[product] !== Operator.Multiply) {
         continue;

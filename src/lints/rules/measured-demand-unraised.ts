@@ -7,6 +7,7 @@ import { writtenNode } from '../written-values';
 
 const measuredDemand =
   /\b(measured|recorded|metered|maximum|max|peak)\b.*\b(demand|load|peak|amps?)\b|\b(demand|load)\b.*\b(measured|recorded|metered|peak)\b|\bpeak\b.*\bmonths\b/i;
+const anyDemand = /demand|peak|measured|recorded|metered/i;
 const calculated = /\bcalculated\b|\bconnected\b|\barticle (1|2)20\b/i;
 
 /** A new load on top of a measured demand that was not raised first. */
@@ -31,6 +32,9 @@ export const measuredDemandUnraised = defineLint({
   looksAt: [Node.Binary],
   check(statement, report) {
     const { tree, node, program } = statement;
+    if (!statement.sheet.mentions(anyDemand)) {
+      return;
+    }
     for (const sum of nodesBelow(tree, node)) {
       if (tree.kinds[sum] !== Node.Binary || tree.operators[sum] !== Operator.Add) {
         continue;

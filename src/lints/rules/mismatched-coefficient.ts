@@ -50,12 +50,15 @@ export const mismatchedCoefficient = defineLint({
 
 /** A coefficient on one side, and a difference from the other reference temperature on the other. */
 function matched(statement: LintedStatement, factor: number, difference: number) {
+  const { tree } = statement;
+  const inner = ungrouped(tree, difference);
+  if (tree.kinds[inner] !== Node.Binary || tree.operators[inner] !== Operator.Subtract) {
+    return undefined;
+  }
   const place = resolved({ ...statement, node: factor });
   const number = numberAt(place.tree, place.node);
   const coefficient = coefficients.find(({ value }) => value === number);
-  const { tree } = statement;
-  const inner = ungrouped(tree, difference);
-  if (!coefficient || tree.kinds[inner] !== Node.Binary || tree.operators[inner] !== Operator.Subtract) {
+  if (!coefficient) {
     return undefined;
   }
   const [, subtracted] = [...children(tree, inner)];

@@ -6,6 +6,7 @@ import { callNodes } from '../statement-kinds';
 
 const nonresistive =
   /\b(motor|winding|coil|solenoid|transformer|ballast|driver|led|relay|contactor|compressor|power supply|inverter)s?\b/i;
+const anyNonresistive = new RegExp(nonresistive.source.replaceAll('\\b', ''), 'i');
 const resistive = /\b(heat\w*|element|nichrome|continuity|balance)\b/i;
 
 /** Running current of a winding or of electronics from its DC ohms. */
@@ -30,6 +31,9 @@ export const nonresistiveLoad = defineLint({
   },
   looksAt: [...callNodes, Node.Binary],
   check(statement, report) {
+    if (!statement.sheet.mentions(anyNonresistive)) {
+      return;
+    }
     const load = ohmsAsLoad(statement);
     if (load && nonresistive.test(load.words) && !resistive.test(load.words)) {
       const ohms = Number.isNaN(load.ohms) ? 'The' : `The ${figure(load.ohms)}`;

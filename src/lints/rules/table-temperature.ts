@@ -11,6 +11,9 @@ import { tableFigureText } from '../table-figures';
 /** What a copper or aluminum conductor reads at 20 °C, as a part of its 75 °C table figure, is about this. */
 const roomTemperatureC = 20;
 
+/** Figures for a length, printed or called for. */
+const anyFigure = /(Ω|Ω|ohms?)\/|resistance_per_length/;
+
 /** A measured resistance set against a table figure for another temperature. */
 export const tableTemperature = defineLint({
   id: 'table-temperature',
@@ -56,6 +59,9 @@ export const tableTemperature = defineLint({
           });
         }
       }
+    }
+    if (!statement.sheet.mentions(anyFigure)) {
+      return;
     }
     for (const { quotient, divisor } of lengthDivisions(statement)) {
       const found = hotFigure(statement, divisor);
