@@ -37,6 +37,7 @@ import { resistance } from './resistance/resistance';
 import { resistance_at } from './resistance/resistance_at';
 import { resistance_per_length } from './resistance/resistance_per_length';
 import { cut_plan } from './takeoff/cut_plan';
+import { takeoff } from './takeoff/takeoff';
 import { transformer_current } from './transformers/transformer_current';
 import { transformer_for } from './transformers/transformer_for';
 import { transformer_ocpd } from './transformers/transformer_ocpd';
@@ -90,4 +91,5 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   lighting_demand,
   dwelling_load,
   cut_plan,
+  takeoff,
 ];

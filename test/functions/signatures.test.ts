@@ -46,6 +46,7 @@ const signatures: readonly string[] = [
   'transformer_for(load; phases=3)',
   'fault_current_at(current, voltage, conductor, length; phases=3, sets=1, raceway=PVC, temperature=20, interrupting_rating?)',
   'cut_plan(reels, cuts)',
+  'takeoff(conductors, lengths; counts?, make_up=0, waste=0, priced?, prices?, reel?)',
   'range_demand(count, rating)',
   'dryer_demand(count, rating)',
   'lighting_demand(load; occupancy=dwelling)',
