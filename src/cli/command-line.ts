@@ -98,7 +98,7 @@ function declare(console: Console, finish: (code: number) => void): Command {
 
   program
     .command('explain')
-    .description('a function, lint, table, unit or conductor')
+    .description('a function, lint, table, unit or conductor; memory lists every value that was seen in no publication')
     .argument('<name...>', 'such as voltage_drop, continuous-load, 310.16, kcmil, 12 AWG Cu')
     .action((name: string[]) => finish(explainName(name.join(' '), console)));
   return program;

@@ -5,14 +5,21 @@ import { createLibrary } from '../library';
 import { editionOf, lintPage, rules } from '../lints';
 import { listTables, type TableInfo } from '../tables';
 import { parseUnit } from '../units';
+import { memoryPage } from './memory-page';
 import { SheetSession } from './sheet-session';
 
 /** A page about a name in Markdown, or why there is none and which names come near. */
 export type Explanation = { readonly page: string } | { readonly problem: string; readonly nearest: readonly string[] };
 
-/** Explains a function, a lint, a table (`310.16`, `ampacity`), a unit or a conductor (`12 AWG Cu`). */
+/** Asks for the list of all values that are from memory. */
+const memoryWord = 'memory';
+
+/** Explains a function, a lint, a table (`310.16`, `ampacity`), a unit, a conductor (`12 AWG Cu`), or lists what is from `memory`. */
 export function explain(given: string): Explanation {
   const name = given.trim();
+  if (name === memoryWord) {
+    return { page: memoryPage(functions()) };
+  }
   const lint = rules.find((rule) => rule.id === name);
   if (lint) {
     return { page: lintPage(lint, editionInForce()) };
@@ -47,6 +54,7 @@ function explainConductor(name: string): Explanation {
     nearest: nearestOf(name, [
       ...functions().map((definition) => definition.name),
       ...rules.map((rule) => rule.id),
+      memoryWord,
       ...listTables().map((table) => table.subject),
     ]),
   };

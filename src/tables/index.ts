@@ -6,3 +6,4 @@ export { listTables, type TableInfo } from './list-tables';
 export { readTableFile } from './read-table-file';
 export { compareSizes, nearestSizes, parseSize } from './size';
 export { type TableFile, tableFileEnding } from './table-file';
+export { type ValuesFromMemory, valuesFromMemory } from './values-from-memory';

@@ -53,6 +53,8 @@ export const circuit = defineFunction({
     'NEC 110.14(C)',
     'NEC Table 250.122',
     'NEC 422.13, 424.4(B), 440.4, Article 625',
+    'NEC 240.5 and Table 400.5(A)(1) for cords, 240.21(B) for taps, 450.3(B), 695.4 to 695.7',
+    'NEC 630.12(A) and 630.32(A): 200 % and 300 % of a welder’s primary current (300 %: memory)',
   ],
   examples: [
     {
