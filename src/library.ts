@@ -17,6 +17,17 @@ const vocabulary: Library['vocabulary'] = {
   hyphenatedWords: new Set(insulationWords.filter((word) => word.includes('-'))),
 };
 
+/** A table of circuits: what each feeds, and the conductor or device that is to be judged. */
+const rowShapes: Library['rowShapes'] = [
+  {
+    function: 'circuit',
+    columns: [
+      ['load', 'mca'],
+      ['conductor', 'ocpd'],
+    ],
+  },
+];
+
 const functions = new Map(tradeFunctions.map((definition) => [definition.name, definition]));
 
 /**
@@ -32,5 +43,5 @@ export function createLibrary(
     return tables;
   }
   const settings: TradeSettings = { tables, system };
-  return { vocabulary, functions, designation: designationReader(tables), system, settings };
+  return { vocabulary, functions, designation: designationReader(tables), rowShapes, system, settings };
 }

@@ -12,10 +12,18 @@ export interface Library {
   readonly functions: ReadonlyMap<string, FunctionDefinition>;
   /** Reads a size and its words: `12 AWG` and [`Cu`, `THHN`]. Called once per designation, before anything runs. */
   readonly designation: DesignationReader;
+  /** Functions whose parameters people lay out as columns: each row of such a schedule is looked at as a call. */
+  readonly rowShapes?: readonly RowShape[];
   /** `US` or `SI`: which units derived lengths and areas are shown in. */
   readonly system: 'US' | 'SI';
   /** Handed to each function as `call.settings`; its shape is the functions' own affair. */
   readonly settings: unknown;
+}
+
+/** A schedule has this shape when it has at least one of the columns in each of the groups. */
+export interface RowShape {
+  readonly function: string;
+  readonly columns: readonly (readonly string[])[];
 }
 
 export interface DesignationReader {

@@ -28,8 +28,22 @@ export interface StatementResult {
   readonly missing?: readonly string[];
   /** Built anew each time it is asked for. */
   trace(): Trace;
-  /** Each call of a library function in this statement, in the order they ran. */
+  /** Each call of a library function in this statement, in the order they ran; those of a schedule are in its rows. */
   calls(): readonly CallRecord[];
+  /** For a schedule: its rows with the calls of each, where there are any. */
+  rows?(): Iterable<RowResult>;
+}
+
+/** One row of a schedule, as lints read it: a statement of its own, in the tree that its cells stand in. */
+export interface RowResult {
+  readonly tree: SyntaxTree;
+  /** A node of the row. */
+  readonly node: number;
+  /** All that stands in the row. */
+  readonly span: Span;
+  readonly calls: readonly CallRecord[];
+  /** A problem of the row, moved to where the sheet shows it. */
+  placed(problem: Diagnostic): Diagnostic;
 }
 
 /** One call of a library function, as lints read it. */
@@ -43,8 +57,10 @@ export interface CallRecord {
   /** Absent when the call failed. */
   readonly result?: Value;
   readonly facts: readonly Fact[];
-  /** Syntax node of the call (Call or BlockCall) in the cell's tree. */
+  /** Syntax node of the call (Call or BlockCall) in the cell's tree; of the row where a schedule's row is the call. */
   readonly node: number;
+  /** For a call of a schedule's row: the cells that its arguments stand in, by parameter. */
+  readonly argumentNodes?: ReadonlyMap<string, number>;
 }
 
 export interface ArgumentRecord {

@@ -28,6 +28,9 @@ export function argumentNode(statement: LintedStatement, call: CallRecord, param
   if (!record?.given || !standsHere(statement, call)) {
     return undefined;
   }
+  if (call.argumentNodes) {
+    return call.argumentNodes.get(parameter);
+  }
   const { tree } = statement;
   for (const argument of children(tree, call.node)) {
     const kind = tree.kinds[argument];
@@ -48,8 +51,8 @@ export function argumentInsertion(
   parameter: string,
   text: string,
 ): Edit | undefined {
-  if (!standsHere(statement, call)) {
-    return undefined;
+  if (!standsHere(statement, call) || call.argumentNodes) {
+    return undefined; // A schedule has a column for it or none.
   }
   const { tree } = statement;
   const written = [...children(tree, call.node)].filter(

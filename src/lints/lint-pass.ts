@@ -1,9 +1,9 @@
-import type { CallRecord, Program, StatementResult, SyntaxTree } from '../language';
+import { type CallRecord, Node, type Program, type StatementResult, type SyntaxTree } from '../language';
 import type { Diagnostic } from '../text';
 import type { LintedStatement } from './contract';
 import { rules } from './rule-list';
 import { type Asked, askedOf, type SheetView } from './sheet-view';
-import { callNodes, holdsOneOf, kindsIn, withTests } from './statement-kinds';
+import { callNodes, holdsOneOf, kindsIn, kindsOf, withTests } from './statement-kinds';
 
 /** What the lints said of a statement, and everything that it hangs on beside the statement's own result. */
 interface Kept {
@@ -17,6 +17,30 @@ const keptFor = new WeakMap<StatementResult, Kept>();
 const tested = withTests(rules);
 const holdsCall = holdsOneOf(callNodes);
 const nothing: readonly Diagnostic[] = [];
+
+/** What a look is at: a statement, or a row of a schedule. */
+interface Subject {
+  readonly cell: string;
+  readonly tree: SyntaxTree;
+  readonly node: number;
+  readonly kinds: ReturnType<typeof kindsIn>;
+  readonly result: StatementResult;
+  readonly calls: () => readonly CallRecord[];
+  readonly silenced?: ReadonlySet<string>;
+}
+
+/** A row holds calls and nothing else that a lint looks for. */
+const rowKinds = kindsOf([Node.Schedule]);
+
+/** The parts of a statement's result that hold for its rows, too. */
+const plain = ({ cell, index, kind, name, nameSpan, trace }: StatementResult) => ({
+  cell,
+  index,
+  kind,
+  name,
+  nameSpan,
+  trace,
+});
 
 /** One pass of all lints over a program that stands still. */
 export class LintPass {
@@ -44,7 +68,8 @@ export class LintPass {
     }
     const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
     const asked: Asked[] = [];
-    const findings = this.look(cell, tree, result, consulted, asked);
+    const whole = this.look(this.statement(cell, tree, result), consulted, asked);
+    const findings = result.rows ? [...whole, ...this.lookAtRows(cell, result, consulted, asked)] : whole;
     keptFor.set(result, { findings, consulted, asked });
     return findings;
   }
@@ -55,7 +80,7 @@ export class LintPass {
     result: StatementResult,
     silenced: ReadonlySet<string> = new Set(),
   ): readonly Diagnostic[] {
-    return this.look(cell, tree, result, new Map(), [], silenced);
+    return this.look({ ...this.statement(cell, tree, result), silenced }, new Map(), []);
   }
 
   private holds({ consulted, asked }: Kept): boolean {
@@ -67,16 +92,34 @@ export class LintPass {
     return asked.every(({ again, answer }) => again(this.sheet) === answer);
   }
 
-  private look(
+  private statement(cell: string, tree: SyntaxTree, result: StatementResult): Subject {
+    const node = tree.statements[result.index];
+    return { cell, tree, node, kinds: kindsIn(tree, node), result, calls: () => result.calls() };
+  }
+
+  /** Each row of a schedule is looked at by itself, as a call on a line of its own would be. */
+  private lookAtRows(
     cell: string,
-    tree: SyntaxTree,
     result: StatementResult,
     consulted: Map<string, SyntaxTree | undefined>,
     asked: Asked[],
-    silenced?: ReadonlySet<string>,
+  ): Diagnostic[] {
+    const findings: Diagnostic[] = [];
+    for (const { tree, node, span, calls, placed } of result.rows?.() ?? []) {
+      const own: StatementResult = { ...plain(result), span, calls: () => calls };
+      const subject = { cell, tree, node, kinds: rowKinds, result: own, calls: () => calls };
+      for (const finding of this.look(subject, consulted, asked)) {
+        findings.push(placed(finding));
+      }
+    }
+    return findings;
+  }
+
+  private look(
+    { cell, tree, node, kinds, result, calls: callsOf, silenced }: Subject,
+    consulted: Map<string, SyntaxTree | undefined>,
+    asked: Asked[],
   ): readonly Diagnostic[] {
-    const node = tree.statements[result.index];
-    const kinds = kindsIn(tree, node);
     let calls: readonly CallRecord[] | undefined;
     let statement: LintedStatement | undefined;
     let findings: Diagnostic[] | undefined;
@@ -93,7 +136,7 @@ export class LintPass {
         sheet: askedOf(this.sheet, asked),
         // Only when a lint asks: calls have to be run again to leave their facts.
         get calls() {
-          calls ??= holdsCall(kinds) ? result.calls() : [];
+          calls ??= holdsCall(kinds) ? callsOf() : [];
           return calls;
         },
         ...(silenced && { silenced }),

@@ -17,6 +17,15 @@ export function kindsIn(tree: SyntaxTree, node: number): Kinds {
   return kinds;
 }
 
+/** A set of kinds. */
+export function kindsOf(nodes: readonly Node[]): Kinds {
+  const kinds = { low: 0, high: 0 };
+  for (const node of nodes) {
+    add(kinds, node);
+  }
+  return kinds;
+}
+
 function collect(tree: SyntaxTree, node: number, kinds: Kinds): void {
   add(kinds, tree.kinds[node]);
   for (let child = tree.firstChildren[node]; child >= 0; child = tree.nextSiblings[child]) {
@@ -34,10 +43,7 @@ function add(kinds: Kinds, kind: number): void {
 
 /** Tells whether a statement holds one of these kinds. */
 export function holdsOneOf(nodes: readonly Node[]): (kinds: Kinds) => boolean {
-  const wanted = { low: 0, high: 0 };
-  for (const node of nodes) {
-    add(wanted, node);
-  }
+  const wanted = kindsOf(nodes);
   return ({ low, high }) => (low & wanted.low) !== 0 || (high & wanted.high) !== 0;
 }
 

@@ -129,3 +129,32 @@ describe('definition and references', () => {
     assert.deepEqual(definitionAt(session, 'cell', offset), []);
   });
 });
+
+describe('hover in a schedule', () => {
+  const panel =
+    'p = schedule\n  | tag | load | conductor |\n  | k1 | 3 A | 12 AWG Cu THHN |\n  | k2 | 4 A | 10 AWG Cu THHN |\n  twice = load * 2\nk1 = 5 V';
+  /** The page at the place that `marked` has in the text, told by its `¦`. */
+  const at = (marked: string): string => {
+    const offset = panel.indexOf(marked.replace('¦', '')) + marked.indexOf('¦');
+    const { session } = cellAt(`|${panel}`);
+    return (hoverAt(session, 'cell', offset)?.markdown ?? '').replaceAll('\u00a0', '');
+  };
+
+  it('tells of a conductor in a cell as of one elsewhere', () => {
+    assert.match(at('12 AWG C¦u'), /\*\*1\.98 Ω\/kft/);
+  });
+
+  it('tells what a column holds, at its heading and in a formula', () => {
+    assert.match(at('lo¦ad'), /\*\*load\*\*, column of p: \\?\[3 A, 4 A\\?\]/);
+    assert.match(at('= lo¦ad *'), /\*\*load\*\*, column of p/);
+    assert.match(at('twi¦ce'), /\*\*twice\*\*, column of p: \\?\[6 A, 8 A\\?\]/);
+  });
+
+  it('takes a tag for a tag, though the sheet has that name', () => {
+    assert.equal(at('| k¦1 |'), '');
+  });
+
+  it('tells of a schedule by its table', () => {
+    assert.match(at('¦p ='), /schedule of 2 rows/);
+  });
+});

@@ -5,6 +5,7 @@ import type { EditedSheet, Hover } from '../contract';
 import { conductorPage, conductorWritten } from './conductor';
 import { functionPageOf, parameterPage } from './function';
 import { memberPage, namePage } from './name';
+import { columnPage, isOfSchedule } from './schedule';
 import { unitPage } from './unit';
 
 /** What is to be told of the text at an offset of a cell; undefined where there is nothing to tell. */
@@ -63,9 +64,13 @@ function designationPage({ sheet, tree, node }: Spot): string | undefined {
 }
 
 /** A name is a function, a parameter, a lint, a field or something the sheet defines, by where it stands. */
-function nameAt({ sheet, tree, node, above }: Spot): string | undefined {
+function nameAt({ sheet, cell, tree, node, above }: Spot): string | undefined {
   const { program } = sheet;
   const name = textOf(tree, node);
+  const schedule = above.find((one) => tree.kinds[one] === Node.Schedule);
+  if (schedule !== undefined && isOfSchedule(tree, schedule, node, above)) {
+    return columnPage(program, cell, schedule, name);
+  }
   const [parent, grandparent] = above;
   const first = parent !== undefined && tree.firstChildren[parent] === node;
   switch (parent === undefined ? undefined : tree.kinds[parent]) {

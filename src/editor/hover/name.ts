@@ -17,7 +17,9 @@ export function namePage(program: Program, info: NameInfo): string {
   const tree = program.tree(info.cell);
   const statement = tree?.statements[info.statement];
   if (tree && statement !== undefined) {
-    parts.push(verbatim(textOf(tree, statement), 'kilofoot'));
+    const lines = textOf(tree, statement).split('\n');
+    const written = lines.length > longest ? [...lines.slice(0, longest), '…'] : lines;
+    parts.push(verbatim(written.join('\n'), 'kilofoot'));
   }
   if (result?.remark) {
     parts.push(escaped(result.remark));

@@ -73,7 +73,7 @@ function typeOfParameter(spec: ParameterType): Type {
 }
 
 /** The unit to hand the value over in, or undefined when the type does not fit. */
-function fitting(spec: ParameterType, type: Type): { unit?: Unit } | undefined {
+export function fitting(spec: ParameterType, type: Type): { unit?: Unit } | undefined {
   if ('unit' in spec) {
     const unit = ownUnit(spec.unit);
     return type.kind === 'quantity' && !misfit(type.quantity, unit.type) ? { unit } : undefined;

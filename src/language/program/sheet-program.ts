@@ -4,6 +4,7 @@ import { readsOtherRows } from '../checking/schedules/file-rows';
 import type { Type } from '../checking/type';
 import { replay } from '../evaluation/replay';
 import { Runner } from '../evaluation/runner';
+import { scheduleOf, valueInCell } from '../evaluation/schedules/row-replay';
 import type { Value } from '../evaluation/value';
 import type { Library } from '../library';
 import type { NameInfo, OtherSheets, Program, StatementResult } from '../program';
@@ -169,9 +170,12 @@ export class SheetProgram implements Program {
       const { starts, ends } = found.tree;
       return starts[own] <= starts[node] && ends[node] <= ends[own];
     });
-    return statement?.compiled && statement.succeeded
-      ? replay(this.runner, statement, (run) => run.value(node))
-      : undefined;
+    if (!statement?.compiled || !statement.succeeded) {
+      return undefined;
+    }
+    return scheduleOf(statement)
+      ? valueInCell(this.runner, statement, node)
+      : replay(this.runner, statement, (run) => run.value(node));
   }
 }
 

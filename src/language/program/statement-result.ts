@@ -8,12 +8,13 @@ import type { Trace } from '../evaluation/trace';
 import { traceOf } from '../evaluation/trace-steps';
 import type { Value, Verdict } from '../evaluation/value';
 import { Listener } from '../evaluation/watch';
-import type { CallRecord, StatementResult } from '../program';
+import type { CallRecord, RowResult, StatementResult } from '../program';
 import { textContent } from '../syntax/navigation';
 import { lineEnd } from '../syntax/scanning/characters';
 import { Node, spanOf, textOf } from '../syntax/tree';
 import { callRecord } from './call-record';
 import { derivationThere } from './derivation-there';
+import { rowsOf } from './schedule-rows';
 import { scheduleTrace } from './schedule-trace';
 
 const kinds: Partial<Record<Node, StatementResult['kind']>> = {
@@ -131,6 +132,10 @@ export class Result implements StatementResult {
       (run) => traceOf({ statement, replay: run, listener, name, remark, there }),
       listener,
     );
+  }
+
+  rows(): Iterable<RowResult> {
+    return this.missing === undefined ? rowsOf(this.runner, this.statement) : [];
   }
 
   calls(): readonly CallRecord[] {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../../text';
 import { nodesBelow } from '../../syntax/navigation';
-import { Node } from '../../syntax/tree';
+import { children, Node, type SyntaxTree } from '../../syntax/tree';
+import { argumentNodes } from '../arguments';
 import { Checker } from '../checker';
 import { describe } from '../describe';
 import { check } from '../expressions';
@@ -35,13 +36,13 @@ export function checkComputedColumn(c: Checker, column: number, around: Around):
     return undefined;
   }
   const reads = new Set<string>();
-  for (const node of nodesBelow(tree, expression)) {
-    if (tree.kinds[node] === Node.Name) {
-      reportOrder(row, node, around);
-      if (known.has(row.text(node))) {
-        reads.add(row.text(node));
-      }
+  for (const node of namesUsed(tree, expression)) {
+    reportOrder(row, node, around);
+    if (known.has(row.text(node))) {
+      reads.add(row.text(node));
     }
+  }
+  for (const node of nodesBelow(tree, expression)) {
     reportTotalInRow(row, node, around);
   }
   let type = row.diagnostics.length > 0 ? unknownType : check(row, expression);
@@ -62,6 +63,27 @@ export function checkComputedColumn(c: Checker, column: number, around: Around):
   problems.push(...row.diagnostics);
   c.namesMissing ||= row.namesMissing;
   return { name, nameNode, type, expression, reads: [...reads] };
+}
+
+/** The names that an expression reads: not those of functions, parameters and fields. */
+function* namesUsed(tree: SyntaxTree, node: number): Generator<number> {
+  switch (tree.kinds[node] as Node) {
+    case Node.Name:
+      yield node;
+      break;
+    case Node.Member:
+      yield* namesUsed(tree, tree.firstChildren[node]);
+      break;
+    case Node.Call:
+      for (const { expression } of argumentNodes(tree, node).items) {
+        yield* namesUsed(tree, expression);
+      }
+      break;
+    default:
+      for (const child of children(tree, node)) {
+        yield* namesUsed(tree, child);
+      }
+  }
 }
 
 const isCell = (type: Type): boolean =>

@@ -6,6 +6,7 @@ import type { Frame } from '../frame';
 import type { Machine } from '../machine';
 import { Replay } from '../replay';
 import type { Runner } from '../runner';
+import type { Value } from '../value';
 
 /** The schedule that a statement defines; undefined for any other statement. */
 export const scheduleOf = ({ cell, node }: Statement): ScheduleMeaning | undefined => cell.meaning.schedules.get(node);
@@ -58,6 +59,22 @@ export function replayCell<T>(runner: Runner, statement: Statement, node: number
   } finally {
     machine.forget(mark);
   }
+}
+
+/** The value of an expression in a cell of a schedule; undefined in a heading or a formula, which have none of their own. */
+export function valueInCell(runner: Runner, statement: Statement, node: number): Value | undefined {
+  const { cells, written } = scheduleOf(statement)!;
+  const { starts, ends } = statement.cell.tree;
+  if (cells.tree !== statement.cell.tree) {
+    return undefined; // Its cells stand in a file.
+  }
+  for (const { nodes } of written) {
+    const cell = nodes.find((one) => one >= 0 && starts[one] <= starts[node] && ends[node] <= ends[one]);
+    if (cell !== undefined) {
+      return replayCell(runner, statement, cell, (run) => run.value(node));
+    }
+  }
+  return undefined;
 }
 
 /** Puts one item of a list, with its doubt, in a slot. */

@@ -1,0 +1,131 @@
+import { fitting } from '../checking/argument-types';
+import type { Statement } from '../checking/binding';
+import type { BoundArgument, LibraryCall } from '../checking/meaning';
+import { resultTypeOf } from '../checking/result-types';
+import type { ScheduleMeaning } from '../checking/schedules/schedule-meaning';
+import type { Type } from '../checking/type';
+import { CallSite } from '../evaluation/call-site';
+import { sizeOf } from '../evaluation/layout';
+import type { Runner } from '../evaluation/runner';
+import { columnSlots, scheduleOf, takeItem } from '../evaluation/schedules/row-replay';
+import { Listener } from '../evaluation/watch';
+import type { FunctionDefinition, Parameter } from '../library';
+import type { ArgumentRecord, CallRecord } from '../program';
+import { spanOf } from '../syntax/tree';
+import { callRecord } from './call-record';
+import type { RowPlace } from './schedule-rows';
+
+interface ShapedColumn {
+  readonly name: string;
+  readonly spec: Parameter;
+  readonly type: Type;
+  readonly slot: number;
+  readonly unit?: BoundArgument['unit'];
+  /** The cells, where they are written. */
+  readonly nodes?: Int32Array;
+  readonly words?: readonly (string | undefined)[];
+}
+
+/** A schedule whose columns are called as the parameters of a function of the library are: each row is such a call. */
+export class RowShape {
+  private constructor(
+    private readonly runner: Runner,
+    private readonly statement: Statement,
+    private readonly definition: FunctionDefinition,
+    private readonly columns: readonly ShapedColumn[],
+  ) {}
+
+  /** The shape of a schedule; undefined for one that has none, or whose formulas call that function themselves. */
+  static of(runner: Runner, statement: Statement, called: ReadonlySet<string>): RowShape | undefined {
+    const schedule = scheduleOf(statement)!;
+    const { library, functions } = statement.cell.context;
+    for (const { function: name, columns: wanted } of library.rowShapes ?? []) {
+      const definition = functions.get(name);
+      const columns = definition && !called.has(name) ? columnsFor(definition, schedule, statement.compiled!.slot) : [];
+      if (wanted.every((names) => columns.some((column) => names.includes(column.name)))) {
+        return columns.length > 0 ? new RowShape(runner, statement, definition!, columns) : undefined;
+      }
+    }
+    return undefined;
+  }
+
+  /** What the function tells of one row; nothing where it comes to no result, since the sheet does not call it. */
+  callIn(row: number, place: RowPlace): CallRecord[] {
+    const { machine } = this.runner;
+    const { cells } = scheduleOf(this.statement)!;
+    const mark = machine.mark();
+    try {
+      const given = this.columns.filter((column) => this.hasValue(column, row));
+      const slots = new Map(given.map((column) => [column.name, machine.extend(1)]));
+      for (const { name, slot } of given) {
+        takeItem(machine, slot, row, slots.get(name)!);
+      }
+      const call = this.call(given, row, place);
+      const target = machine.extend(sizeOf(call.result));
+      const listener = new Listener();
+      const inputs = call.arguments.map(({ parameter }) => (slots.has(parameter) ? [slots.get(parameter)!] : []));
+      new CallSite(call, cells, inputs, target, listener).run(machine);
+      return listener.calls
+        .filter(({ result }) => result)
+        .map((watched) => this.record(callRecord(watched), row, place));
+    } finally {
+      machine.forget(mark);
+    }
+  }
+
+  private hasValue({ slot, spec, words }: ShapedColumn, row: number): boolean {
+    const { machine } = this.runner;
+    const list = machine.objects[slot];
+    const isThere = typeof list === 'object' && list !== null && !machine.holes.get(list)?.has(row);
+    // A word that means nothing to the function is the sheet's own affair.
+    return isThere && (!('choice' in spec) || spec.choice.includes(words?.[row] ?? ''));
+  }
+
+  private call(given: readonly ShapedColumn[], row: number, { node }: RowPlace): LibraryCall {
+    const { definition } = this;
+    const bound = Object.entries(definition.parameters).map(([parameter, spec]): BoundArgument => {
+      const column = given.find(({ name }) => name === parameter);
+      if (!column) {
+        return { parameter, spec, nodes: [], type: { kind: 'unknown' } };
+      }
+      const { type, unit, words } = column;
+      const word = 'choice' in spec ? words?.[row] : undefined;
+      return { parameter, spec, nodes: [node], type, unit, ...(word !== undefined && { word }) };
+    });
+    const result = resultTypeOf(definition, this.statement.cell.context.library.system);
+    return { kind: 'library', node, nameNode: node, definition, arguments: bound, result };
+  }
+
+  private record(record: CallRecord, row: number, { span, node }: RowPlace): CallRecord {
+    const { cells } = scheduleOf(this.statement)!;
+    const given = new Map<string, ArgumentRecord>();
+    const argumentNodes = new Map<string, number>();
+    for (const [name, argument] of record.arguments) {
+      const cell = argument.given ? (this.columns.find((column) => column.name === name)?.nodes?.[row] ?? -1) : -1;
+      if (cell >= 0) {
+        argumentNodes.set(name, cell);
+      }
+      given.set(name, { ...argument, span: cell >= 0 ? spanOf(cells.tree, cell) : span });
+    }
+    return { ...record, cell: this.statement.cell.id, span, nameSpan: span, arguments: given, node, argumentNodes };
+  }
+}
+
+/** The columns that the function can take as arguments. */
+function columnsFor(definition: FunctionDefinition, schedule: ScheduleMeaning, first: number): ShapedColumn[] {
+  const slots = columnSlots(schedule, first);
+  const columns = [...schedule.written, ...schedule.computed];
+  return columns.flatMap((column): ShapedColumn[] => {
+    const { name, type } = column;
+    const spec = Object.hasOwn(definition.parameters, name) ? definition.parameters[name] : undefined;
+    if (!spec || spec.repeated || type.kind === 'unknown') {
+      return [];
+    }
+    const shaped = { name, spec, type, slot: slots.get(name)!, ...('nodes' in column && column) };
+    if ('choice' in spec) {
+      return type.kind === 'text' && 'words' in column ? [shaped] : [];
+    }
+    const fit = fitting(spec, type);
+    return fit ? [{ ...shaped, unit: fit.unit }] : [];
+  });
+}
