@@ -130,9 +130,11 @@ export class SheetSession {
   /** Advice about work that can hurt someone, for the whole sheet, acknowledged or not. */
   cautions(): readonly Caution[] {
     const evaluated = this.editionProblem === undefined ? calculations(this.cells) : [];
+    const found = [...this.linted.findings.values()].flat().map(({ code }) => code);
     return cautionsFor(
       this.current,
       evaluated.map((cell) => cell.id),
+      new Set(found),
     );
   }
 

@@ -2,6 +2,9 @@ import * as vscode from 'vscode';
 import { commands } from './names';
 import { isCalculation, type OpenSheet, type OpenSheets } from './open-sheets';
 
+const acknowledging =
+  'Read and known? A line `cautions: acknowledged` in the front matter leaves them out here; a report prints them always.';
+
 /** Advice about work that can hurt someone: once a sheet, under its first calculation cell, and on a command. */
 export class Cautions implements vscode.NotebookCellStatusBarItemProvider, vscode.Disposable {
   private readonly changed = new vscode.EventEmitter<void>();
@@ -48,7 +51,8 @@ export class Cautions implements vscode.NotebookCellStatusBarItemProvider, vscod
   async show(): Promise<void> {
     const notebook = vscode.window.activeNotebookEditor?.notebook;
     const texts = notebook ? this.textsFor(notebook) : [];
-    const detail = texts.length > 0 ? texts.join('\n\n') : 'This sheet holds nothing that calls for one.';
+    const detail =
+      texts.length > 0 ? [...texts, acknowledging].join('\n\n') : 'This sheet holds nothing that calls for one.';
     await vscode.window.showInformationMessage('Cautions', { modal: true, detail });
   }
 

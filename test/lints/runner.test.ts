@@ -118,6 +118,20 @@ describe('cautions', () => {
     assert.match(cautionsFor(programOf(...texts), ['0', '1'])[0].text, /NEC 2023/);
   });
 
+  it('readings on live parts speak of people, meters and leads', () => {
+    const meter = 'clamp = meter(reading: 1.5 %, digits: 5)\n';
+    assert.deepEqual(ids(`${meter}amps = 15.7 A by clamp\n`), ['live-readings', 'readings-are-limited']);
+    assert.deepEqual(ids(`${meter}reel = 0.4 Ω by clamp\n`), ['ohms-on-dead-circuit', 'readings-are-limited']);
+  });
+
+  it('an open neutral comes first', () => {
+    const program = programOf('a = 96 V\n');
+    assert.deepEqual(
+      cautionsFor(program, ['0'], new Set(['open-neutral'])).map(({ id }) => id),
+      ['open-neutral'],
+    );
+  });
+
   it('plain arithmetic has none', () => {
     assert.deepEqual(ids('a = 120 V * 3 A\n'), []);
   });
