@@ -18,11 +18,12 @@ export function readAllow(r: Reader, start: number): number {
     lint = readStatementName(r, 'allow', example);
   }
   const last = readLabel(r, lint, 'reason');
-  if (last === lint && !r.isLineBroken && r.isOver) {
+  const isEmpty = last !== lint && /^"\s*"$/.test(text.slice(tree.starts[last], tree.ends[last]));
+  if ((last === lint || isEmpty) && !r.isLineBroken && r.isOver) {
     r.report(
       'missing-reason',
-      tree.starts[lint],
-      tree.ends[lint],
+      tree.starts[last],
+      tree.ends[last],
       `A finding is allowed for a reason, which the report prints. Write it in quotes behind the name: \`${example}\`.`,
     );
   }
