@@ -3,6 +3,5 @@ export { type Caution, cautionsFor } from './cautions';
 export type { Finding, Lint, LintedStatement, Report } from './contract';
 export { editionOf } from './editions';
 export { lintPage } from './page';
-export { reasonFixTitle } from './reason-fix';
 export { ruleById, rules } from './rule-list';
 export { type Linted, type LintOptions, lint } from './runner';

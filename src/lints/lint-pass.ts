@@ -1,7 +1,6 @@
 import { type CallRecord, Node, type Program, type StatementResult, type SyntaxTree } from '../language';
 import type { Diagnostic } from '../text';
 import type { LintedStatement } from './contract';
-import { mayHaveReason, reasonFix } from './reason-fix';
 import { rules } from './rule-list';
 import { type Asked, askedOf, type SheetView } from './sheet-view';
 import { callNodes, holdsOneOf, kindsIn, kindsOf, withTests } from './statement-kinds';
@@ -142,16 +141,14 @@ export class LintPass {
         },
         ...(silenced && { silenced }),
       };
-      check(statement, ({ span, message, severity = rule.severity, fixes: own = [], related }) => {
+      check(statement, ({ span, message, severity, fixes, related }) => {
         findings ??= [];
-        const accepted = !silenced && mayHaveReason(severity) ? [reasonFix(tree, node, rule.id)] : [];
-        const fixes = [...own, ...accepted];
         findings.push({
           code: rule.id,
-          severity,
+          severity: severity ?? rule.severity,
           span,
           message,
-          ...(fixes.length > 0 && { fixes }),
+          ...(fixes && fixes.length > 0 && { fixes }),
           ...(related && { related }),
         });
       });

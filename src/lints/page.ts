@@ -18,7 +18,7 @@ export function lintPage(lint: Lint, edition: string): string {
     '## It is silent',
     ...lint.examples.good.map(cell),
     '## Fix',
-    lint.fix ?? 'None is offered but to accept it: what to change is not for a program to say.',
+    lint.fix ?? 'None is offered: what to change is not for a program to say.',
     ...(lint.check ? accepting(lint) : [found]),
     '## Sources',
     bullets(lint.sources.map(cite)),

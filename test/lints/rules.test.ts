@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Lint, reasonFixTitle, rules } from '../../src/lints';
+import { type Lint, rules } from '../../src/lints';
 import { applyEdits, type Diagnostic, type Fix } from '../../src/text';
 import { readCases, withCarets } from './fixture-text';
 import { errorsIn, findingsIn, languageFindingsIn } from './lint-text';
@@ -48,9 +48,7 @@ describe('lint rules', () => {
       }
 
       it('says whether it offers a fix', () => {
-        const offers = firing.some(({ source }) =>
-          own(found(source)).some(({ fixes = [] }) => fixes.some((fix) => !declaresReason(fix))),
-        );
+        const offers = firing.some(({ source }) => own(found(source)).some(({ fixes }) => fixes));
         assert.equal(rule.fix !== undefined, offers);
       });
 
@@ -91,21 +89,13 @@ function findingsOf(rule: Lint): (source: string) => Diagnostic[] {
 /** Answers to a question say what the sheet left open, so they may bring a fault to light that was there all along. */
 const answersQuestion = ({ title }: Fix): boolean => title.startsWith('State ');
 
-/** The fix that accepts the finding leaves the reason to its author, who writes it here. */
-const declaresReason = ({ title }: Fix): boolean => title.startsWith(reasonFixTitle);
-const withReason = (fix: Fix): Fix => ({
-  ...fix,
-  edits: fix.edits.map((edit) => ({ ...edit, newText: edit.newText.replace('""', '"by the listing"') })),
-});
-
 /** A fix removes its own finding, adds none, leaves the other bytes alone and has nothing left to do afterwards. */
 function mends(source: string, finding: Diagnostic, fix: Fix, found: (source: string) => Diagnostic[]): void {
   const what = (mended: string) => `${fix.title}\n${mended}`;
   const { code, message } = finding;
   const before = new Set(found(source).map((other) => other.code));
-  const written = declaresReason(fix) ? withReason(fix) : fix;
-  const mended = applyEdits(source, written.edits);
-  assert.equal(restOf(source, fix), restOf(mended, inverse(written)), what(mended));
+  const mended = applyEdits(source, fix.edits);
+  assert.equal(restOf(source, fix), restOf(mended, inverse(fix)), what(mended));
   const after = found(mended);
   const isAnswer = answersQuestion(fix);
   const remaining = after.filter((other) => other.code === code && (!isAnswer || other.message === message));
