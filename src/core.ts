@@ -14,7 +14,19 @@ export {
   type SheetFile,
   writeSheet,
 } from './notebook';
-export { buildReport, type ReportDocument, type ReportFormat, reportFormats, writeReport } from './report';
+export {
+  buildReport,
+  type Change,
+  compareReports,
+  isSame,
+  type ReportDocument,
+  type ReportFormat,
+  type ReportInput,
+  reportFormats,
+  type SheetComparison,
+  type WriteOptions,
+  writeReport,
+} from './report';
 export * from './session';
 export { listTables, readTableFile, type TableFile, type TableInfo, tableFileEnding } from './tables';
 export { fromBase, namedUnits, parseUnit, type Unit } from './units';

@@ -1,5 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { reportFormats } from '../core';
+import { compareSheets } from './commands/compare';
 import { evaluateFiles, type Format } from './commands/evaluate';
 import { explainName } from './commands/explain';
 import { formatFiles } from './commands/format';
@@ -85,6 +86,16 @@ function declare(console: Console, finish: (code: number) => void): Command {
     .addOption(formatOption([]))
     .action(async (names: string[], options: { format: Format }) =>
       finish(await evaluateFiles(names, options, console, checkText)),
+    );
+
+  program
+    .command('compare')
+    .description('what differs between two revisions or bids')
+    .argument('<before>', 'a sheet')
+    .argument('<after>', 'another')
+    .addOption(formatOption([]))
+    .action(async (before: string, after: string, { format }: { format: 'text' | 'json' }) =>
+      finish(await compareSheets(before, after, format, console)),
     );
 
   program

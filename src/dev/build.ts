@@ -5,7 +5,7 @@
 import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
-import { fontFiles } from '../report';
+import { fontFiles, reportFormats } from '../report';
 
 const root = join(__dirname, '..', '..');
 
@@ -43,6 +43,21 @@ const ownFiles: Plugin = {
   },
 };
 
+/** Of these libraries a browser's host takes only what is small; formats that need others are not offered there. */
+const inBrowser: readonly string[] = ['katex', 'write-excel-file/universal'];
+
+const notInBrowser: Plugin = {
+  name: 'libraries that a browser does without',
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /./ }, ({ kind, path }) =>
+      kind === 'dynamic-import' && libraries.includes(path) && !inBrowser.includes(path)
+        ? { path, namespace: 'absent' }
+        : undefined,
+    );
+    onLoad({ filter: /./, namespace: 'absent' }, () => ({ contents: 'export default undefined;' }));
+  },
+};
+
 const fileOf = (library: string): string => `${library.replace(/\.js$|^@/g, '').replace(/\W+/g, '-')}.js`;
 
 const base: BuildOptions = {
@@ -52,7 +67,10 @@ const base: BuildOptions = {
   logLevel: 'warning',
   legalComments: 'none',
   external: ['vscode'],
-  define: { STARTER_SHEETS: JSON.stringify(starterSheets()) },
+  define: {
+    STARTER_SHEETS: JSON.stringify(starterSheets()),
+    REPORT_FORMATS_HERE: JSON.stringify(Object.keys(reportFormats)),
+  },
 };
 const node: BuildOptions = {
   ...base,
@@ -66,8 +84,17 @@ const browser: BuildOptions = {
   platform: 'browser',
   conditions: ['worker'], // The host is a web worker: a library's build for pages would look for a document.
   target: 'es2022',
-  define: { ...base.define, global: 'globalThis' },
-  alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' }, // The other one asks for what only Node has.
+  plugins: [notInBrowser],
+  define: {
+    ...base.define,
+    global: 'globalThis',
+    REPORT_FORMATS_HERE: JSON.stringify(['html', 'md', 'csv', 'xlsx']),
+  },
+  // The usual builds of these ask for what only Node has.
+  alias: {
+    'csv-parse/sync': 'csv-parse/browser/esm/sync',
+    'csv-stringify/sync': 'csv-stringify/browser/esm/sync',
+  },
 };
 const shipped: BuildOptions = { minify: true, keepNames: true };
 

@@ -5,6 +5,7 @@ export { functionPage, functionSignature } from './function-page';
 export { toMarkdown } from './markdown';
 export { mathsLatex, valueLatex } from './maths-latex';
 export { mathsText } from './maths-text';
+export { showMoney } from './money';
 export { showNumber, withoutNoise } from './number';
 export type { Block } from './output';
 export { shownUnit } from './quantity';

@@ -33,6 +33,8 @@ export type Block =
       readonly rows: readonly (readonly string[])[];
       /** Columns whose cells are numbers, which stand flush right. */
       readonly numeric?: readonly boolean[];
+      /** True when the last row holds totals. */
+      readonly totalled?: boolean;
     }
   /** Steps of a call, folded when long. */
   | { readonly kind: 'group'; readonly title: string; readonly blocks: readonly Block[] }

@@ -4,17 +4,24 @@ import { usualDigits } from './number';
 import type { Block } from './output';
 import { showMagnitude, showValue } from './value';
 
-/** Rows beyond these are counted, not shown. */
-const longestTable = 200;
+/** Rows beyond these are counted, not shown, where nobody asks for more. */
+const usualRows = 200;
 
 /** Up to so many digits a number is shown whole: what stands in a cell is mostly what its author wrote there. */
 const writtenDigits = 6;
 
 type Column = ScheduleView['columns'][number];
 
-/** A schedule as a table: units in the heading, numbers below one another, totals where a sum says something. */
-export function scheduleTable(rows: readonly Value[], { columns, totals }: ScheduleView): Block & { kind: 'table' } {
-  const shown = rows.slice(0, longestTable);
+/**
+ * A schedule as a table: units in the heading, numbers below one another, totals where a sum says something. `most` is how
+ * many rows are shown.
+ */
+export function scheduleTable(
+  rows: readonly Value[],
+  { columns, totals }: ScheduleView,
+  most = usualRows,
+): Block & { kind: 'table' } {
+  const shown = rows.slice(0, most);
   const cellsOf = (name: string) =>
     shown.map((row): Value | undefined => (row.kind === 'record' ? row.fields.get(name) : undefined));
   const total = (name: string) => totals.find(({ column }) => column === name)?.total;
@@ -24,7 +31,8 @@ export function scheduleTable(rows: readonly Value[], { columns, totals }: Sched
   if (more > 0) {
     lines.push(columns.map((_, i) => (i === 0 ? `… ${more} more rows` : '…')));
   }
-  if (totals.length > 0 && rows.length > 1) {
+  const totalled = totals.length > 0 && rows.length > 1;
+  if (totalled) {
     lines.push(printed.map(({ foot }, i) => (i === 0 ? `Total ${foot}`.trim() : foot)));
   }
   return {
@@ -32,6 +40,7 @@ export function scheduleTable(rows: readonly Value[], { columns, totals }: Sched
     head: printed.map(({ head }) => head),
     rows: lines,
     numeric: columns.map(({ unit }) => unit !== undefined),
+    ...(totalled && { totalled }),
   };
 }
 

@@ -5,8 +5,8 @@ import { stepsBlocks } from './step';
 import { showValue } from './value';
 import { valueTable } from './value-table';
 
-/** What a statement shows: how its result came about, then the result. */
-export function blocksOf(result: StatementResult): Block[] {
+/** What a statement shows: how its result came about, then the result. `rows` is how many of a schedule's are shown. */
+export function blocksOf(result: StatementResult, { rows }: { readonly rows?: number } = {}): Block[] {
   if (result.missing?.length) {
     const names = result.missing.join(' and ');
     const have = result.missing.length > 1 ? 'have' : 'has';
@@ -21,7 +21,7 @@ export function blocksOf(result: StatementResult): Block[] {
   const blocks = stepsBlocks(steps, result).filter((block) => !isBareCall(block));
   const last = steps.at(-1);
   if (result.value?.kind === 'list' && result.value.schedule && last?.kind !== 'taken') {
-    return [resultBlock(result, result.value), ...blocks]; // The table first: the row worked out is an example of it.
+    return [resultBlock(result, result.value, rows), ...blocks]; // The table first: the row worked out is an example of it.
   }
   if (result.value && (result.kind === 'definition' || result.kind === 'show') && !endsInResult(last)) {
     blocks.push(resultBlock(result, result.value));
@@ -41,8 +41,8 @@ const isBareCall = (block: Block): boolean => block.kind === 'group' && block.bl
 
 const isComposite = (value: Value): boolean => valueTable(value) !== undefined;
 
-function resultBlock({ name, remark }: StatementResult, value: Value): Block {
-  const table = valueTable(value);
+function resultBlock({ name, remark }: StatementResult, value: Value, rows?: number): Block {
+  const table = valueTable(value, rows);
   if (table) {
     return name === undefined ? table : { kind: 'group', title: name, blocks: [table] };
   }

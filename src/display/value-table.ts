@@ -4,12 +4,12 @@ import { scheduleTable } from './schedule-table';
 import { showValue } from './value';
 
 /** A record as a table of its fields, a list of records as a table with a row for each; else nothing. */
-export function valueTable(value: Value): (Block & { kind: 'table' }) | undefined {
+export function valueTable(value: Value, most?: number): (Block & { kind: 'table' }) | undefined {
   if (value.kind === 'record') {
     return { kind: 'table', head: ['field', 'value'], rows: fieldRows(value, '') };
   }
   if (value.kind === 'list' && value.schedule) {
-    return scheduleTable(value.items, value.schedule);
+    return scheduleTable(value.items, value.schedule, most);
   }
   if (value.kind !== 'list' || value.items.length === 0 || !value.items.every((item) => item.kind === 'record')) {
     return undefined;

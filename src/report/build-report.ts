@@ -15,7 +15,8 @@ import {
 } from './made-parts';
 import { type MadePart, type Shape, type ShapeSection, shapeOf } from './shape';
 import { detailPart, firstHeading, headed, type SheetSection, sheetSections } from './sheet-sections';
-import { takeoffOf, takeoffParts } from './takeoff';
+import { takeoffOf } from './takeoff';
+import { takeoffParts } from './takeoff-parts';
 
 /** Puts a sheet's report together: the sections of its shape, filled from the sheet's prose and results. */
 export function buildReport(input: ReportInput): ReportDocument {

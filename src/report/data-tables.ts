@@ -91,21 +91,20 @@ function takeoffTables(takeoff: Takeoff | undefined): DataTable[] {
     { title: 'length', unit: 'ft' },
     { title: `to order, ${takeoff.wastePercent} % waste included`, unit: 'ft' },
   ];
+  const priced = takeoff.cost ? [{ title: 'cost', unit: takeoff.cost.currency }] : [];
+  const costOf = ({ cost }: { readonly cost?: number }) => (takeoff.cost ? [cost] : []);
+  const byLength = (name: string, title: string, lines: Takeoff['wire']): DataTable => ({
+    name,
+    columns: [{ title }, ...lengths, ...priced],
+    rows: lines.map((line) => [line.what, line.feet, line.feetToOrder, ...costOf(line)]),
+  });
   return [
-    {
-      name: 'Takeoff conductors',
-      columns: [{ title: 'conductor' }, ...lengths],
-      rows: takeoff.wire.map(({ conductor, feet, feetToOrder }) => [conductor, feet, feetToOrder]),
-    },
-    {
-      name: 'Takeoff raceway',
-      columns: [{ title: 'raceway' }, ...lengths],
-      rows: takeoff.raceway.map(({ raceway, feet, feetToOrder }) => [raceway, feet, feetToOrder]),
-    },
+    byLength('Takeoff conductors', 'conductor', takeoff.wire),
+    byLength('Takeoff raceway', 'raceway', takeoff.raceway),
     {
       name: 'Takeoff devices',
-      columns: [{ title: 'overcurrent device' }, { title: 'count' }],
-      rows: takeoff.devices.map(({ device, count }) => [device, count]),
+      columns: [{ title: 'overcurrent device' }, { title: 'count' }, ...priced],
+      rows: takeoff.devices.map((line) => [line.what, line.count, ...costOf(line)]),
     },
   ];
 }

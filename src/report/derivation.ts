@@ -1,5 +1,5 @@
 import type { Block } from '../display';
-import { message, type Part, textTable, words } from './document';
+import { message, type Part, type Table, textTable, words } from './document';
 
 /** What a calculation cell shows, as parts of a report. */
 export const derivationParts = (blocks: readonly Block[]): Part[] => blocks.flatMap(partsOf);
@@ -26,12 +26,7 @@ function partsOf(block: Block): Part[] {
       return [{ kind: 'verdict', verdict, label: label === text ? '' : label, latex, text, notes }];
     }
     case 'table':
-      return [
-        textTable(
-          block.head.map((title) => ({ title })),
-          block.rows,
-        ),
-      ];
+      return [tableOf(block)];
     case 'group':
       return [{ kind: 'group', title: block.title, parts: derivationParts(block.blocks) }];
     case 'missing':
@@ -42,4 +37,11 @@ function partsOf(block: Block): Part[] {
         },
       ];
   }
+}
+
+/** A schedule's totals are set apart, so that a paged writer can repeat them. */
+function tableOf({ head, rows, numeric = [], totalled }: Block & { kind: 'table' }): Table {
+  const columns = head.map((title, i) => ({ title, ...(numeric[i] && { align: 'right' as const }) }));
+  const table = textTable(columns, totalled ? rows.slice(0, -1) : rows);
+  return totalled ? { ...table, totals: textTable(columns, rows.slice(-1)).rows } : table;
 }

@@ -1,4 +1,5 @@
 export { buildReport } from './build-report';
+export { type Change, compareReports, type FindingChange, isSame, type SheetComparison } from './compare-reports';
 export type * from './document';
 export type * from './input';
 export { fontFiles } from './pdf/pdf-writer';

@@ -15,6 +15,9 @@ export interface ReportInput {
   readonly given: readonly ReportGiven[];
   readonly values: readonly ReportValue[];
   readonly circuits: readonly ReportCircuit[];
+  /** What is pulled and installed, for the takeoff. */
+  readonly runs: readonly ReportRun[];
+  readonly prices: readonly ReportPrice[];
   readonly checks: readonly ReportCheck[];
   readonly findings: readonly ReportFinding[];
   readonly allowed: readonly ReportAllowance[];
@@ -83,6 +86,30 @@ export interface ReportCircuit {
   readonly lengthFeet: number | undefined;
   readonly dropPercent: number | undefined;
   readonly dropLimitPercent: number | undefined;
+}
+
+export interface ReportRun {
+  readonly tag: string;
+  readonly phases: number | undefined;
+  readonly sets: number;
+  /** The size with its metal, as it is ordered: `10 AWG Cu`. */
+  readonly conductorSize: string;
+  /** The same of the equipment grounding conductor; empty when none is known. */
+  readonly egc: string;
+  /** Trade size and type; empty when none is known. */
+  readonly raceway: string;
+  /** One way, in feet. */
+  readonly lengthFeet: number | undefined;
+  /** `25 A, 2 pole` */
+  readonly device?: string;
+}
+
+/** What the sheet says that something costs. */
+export interface ReportPrice {
+  readonly name: string;
+  readonly currency: string;
+  readonly perFoot?: number;
+  readonly each?: number;
 }
 
 export interface ReportCheck {

@@ -1,12 +1,14 @@
-import { showNumber } from '../display';
-import { message, type Part, paragraph, type Table, words } from './document';
-import type { ReportCircuit, ReportInput } from './input';
+import type { ReportInput, ReportPrice, ReportRun } from './input';
 
-/** Quantities to order, from the circuits of a sheet. Lengths in feet. */
+/** Quantities to order, from the circuits and schedules of a sheet. Lengths in feet. */
 export interface Takeoff {
-  readonly wire: readonly WireLine[];
-  readonly raceway: readonly { readonly raceway: string; readonly feet: number; readonly feetToOrder: number }[];
-  readonly devices: readonly { readonly device: string; readonly count: number }[];
+  readonly wire: readonly LengthLine[];
+  readonly raceway: readonly LengthLine[];
+  readonly devices: readonly CountLine[];
+  /** Of everything that has a price; absent where nothing has, or prices are in several currencies. */
+  readonly cost?: { readonly amount: number; readonly currency: string };
+  /** Lines that the cost leaves out, by the name that a price for each would have. */
+  readonly unpriced: readonly string[];
   /** Added to every length. */
   readonly wastePercent: number;
   /** True when the sheet says how much. */
@@ -17,121 +19,101 @@ export interface Takeoff {
   readonly without: readonly string[];
 }
 
-export interface WireLine {
-  readonly conductor: string;
+export interface LengthLine {
+  readonly what: string;
   readonly feet: number;
   readonly feetToOrder: number;
+  readonly cost?: number;
+}
+
+export interface CountLine {
+  readonly what: string;
+  readonly count: number;
+  readonly cost?: number;
 }
 
 /** Cable waste of 5 to 10 % is usual: common practice, no source. */
 const usualWastePercent = 5;
+
+const grounding = ', equipment grounding';
 
 /**
  * Totals per conductor size and metal, raceway and device. Each circuit takes its live conductors (three for three
  * phases, else two) in every set, and one equipment grounding conductor a set. `takeoff: a, b` in the front matter names
  * the circuits to count, for a sheet that also works out what is not to be ordered.
  */
-export function takeoffOf({ circuits: all, details }: ReportInput): Takeoff | undefined {
+export function takeoffOf({ runs: all, details, prices }: ReportInput): Takeoff | undefined {
   const named = details
     .find(([key]) => key === 'takeoff')?.[1]
     .split(',')
     .map((tag) => tag.trim());
-  const circuits = named ? all.filter(({ tag }) => named.includes(tag)) : all;
-  if (circuits.length === 0) {
+  const runs = named ? all.filter(({ tag }) => named.includes(tag)) : all;
+  if (runs.length === 0) {
     return undefined;
   }
   const stated = Number(/^(\d+(?:\.\d+)?) ?%?$/.exec(details.find(([key]) => key === 'waste')?.[1].trim() ?? '')?.[1]);
   const wasteGiven = Number.isFinite(stated);
   const wastePercent = wasteGiven ? stated : usualWastePercent;
-  const wire = new Map<string, number>();
-  const raceway = new Map<string, number>();
-  const devices = new Map<string, number>();
-  for (const circuit of circuits) {
-    add(devices, `${showNumber(circuit.ocpdAmps)} A, ${poles(circuit)} pole`, 1);
-    if (circuit.lengthFeet === undefined) {
-      continue;
-    }
-    add(wire, circuit.conductorSize, circuit.lengthFeet * circuit.sets * (circuit.phases === 3 ? 3 : 2));
-    if (circuit.egc !== '') {
-      add(wire, `${circuit.egc}, equipment grounding`, circuit.lengthFeet * circuit.sets);
-    }
-    if (circuit.raceway !== '') {
-      add(raceway, circuit.raceway, circuit.lengthFeet * circuit.sets);
-    }
-  }
+  const { wire, raceway, devices } = countedIn(runs);
   const factor = 1 + wastePercent / 100;
-  const inOrder = (map: Map<string, number>) =>
-    [...map].sort(([a], [b]) => a.localeCompare(b, 'en', { numeric: true }));
+  const lengths = (totals: ReadonlyMap<string, number>): LengthLine[] =>
+    inOrder(totals).map(([what, feet]) => {
+      const feetToOrder = Math.ceil(feet * factor - 1e-9); // A length that comes out whole takes no further foot.
+      const price = priceOf(prices, what)?.perFoot;
+      return { what, feet, feetToOrder, ...(price !== undefined && { cost: price * feetToOrder }) };
+    });
+  const counts = inOrder(devices).map(([what, count]): CountLine => {
+    const price = priceOf(prices, what)?.each;
+    return { what, count, ...(price !== undefined && { cost: price * count }) };
+  });
+  const lines = [...lengths(wire), ...lengths(raceway), ...counts];
+  const priced = lines.filter(({ cost }) => cost !== undefined);
+  const currencies = new Set(priced.flatMap(({ what }) => priceOf(prices, what)?.currency ?? []));
+  const amount = priced.reduce((all, { cost }) => all + cost!, 0);
   return {
-    wire: inOrder(wire).map(([conductor, feet]) => ({ conductor, feet, feetToOrder: Math.ceil(feet * factor) })),
-    raceway: inOrder(raceway).map(([name, feet]) => ({ raceway: name, feet, feetToOrder: Math.ceil(feet * factor) })),
-    devices: inOrder(devices).map(([device, count]) => ({ device, count })),
+    wire: lengths(wire),
+    raceway: lengths(raceway),
+    devices: counts,
+    ...(currencies.size === 1 && { cost: { amount, currency: [...currencies][0] } }),
+    unpriced: lines.filter(({ cost }) => cost === undefined).map(({ what }) => priceName(what)),
     wastePercent,
     wasteGiven,
-    of: circuits.map(({ tag }) => tag),
-    without: circuits.filter(({ lengthFeet }) => lengthFeet === undefined).map(({ tag }) => tag),
+    of: runs.map(({ tag }) => tag),
+    without: runs.filter(({ lengthFeet }) => lengthFeet === undefined).map(({ tag }) => tag),
   };
 }
 
-/** Up to 150 V to ground from one live conductor, else one pole a live conductor. */
-const poles = ({ phases, volts }: ReportCircuit): number =>
-  phases === 3 ? 3 : volts !== undefined && onePole.has(Math.round(volts)) ? 1 : 2;
-
-/** Nominal and utilisation voltages from one line to neutral: common practice, no source. */
-const onePole: ReadonlySet<number> = new Set([115, 120, 265, 277, 347]);
+function countedIn(runs: readonly ReportRun[]) {
+  const wire = new Map<string, number>();
+  const raceway = new Map<string, number>();
+  const devices = new Map<string, number>();
+  for (const run of runs) {
+    if (run.device !== undefined) {
+      add(devices, run.device, 1);
+    }
+    if (run.lengthFeet === undefined) {
+      continue;
+    }
+    add(wire, run.conductorSize, run.lengthFeet * run.sets * (run.phases === 3 ? 3 : 2));
+    if (run.egc !== '') {
+      add(wire, run.egc + grounding, run.lengthFeet * run.sets);
+    }
+    if (run.raceway !== '') {
+      add(raceway, run.raceway, run.lengthFeet * run.sets);
+    }
+  }
+  return { wire, raceway, devices };
+}
 
 function add(totals: Map<string, number>, key: string, amount: number): void {
   totals.set(key, (totals.get(key) ?? 0) + amount);
 }
 
-/** Longer lists of circuits stand in the schedule. */
-const mostNamed = 12;
+const inOrder = (totals: ReadonlyMap<string, number>): [string, number][] =>
+  [...totals].sort(([a], [b]) => a.localeCompare(b, 'en', { numeric: true }));
 
-export function takeoffParts(takeoff: Takeoff | undefined): Part[] {
-  if (!takeoff) {
-    return [];
-  }
-  const { wire, raceway, devices, wastePercent, wasteGiven, without, of } = takeoff;
-  const lengths = (title: string, lines: readonly (readonly [string, number, number])[]): Table[] =>
-    lines.length === 0
-      ? []
-      : [
-          {
-            kind: 'table',
-            columns: [
-              { title, width: 3 },
-              { title: 'Length ft', align: 'right' },
-              { title: 'To order ft', align: 'right' },
-            ],
-            rows: lines.map(([name, feet, order]) => [words(name), words(showNumber(feet)), words(showNumber(order))]),
-          },
-        ];
-  return [
-    {
-      kind: 'paragraph',
-      content: message(
-        `Of ${of.length > mostNamed ? `all ${of.length} circuits` : of.join(', ')}. Lengths to order include ` +
-          `${showNumber(wastePercent)} % for waste${wasteGiven ? '' : ', taken because the sheet states none (`waste: 7 %` in its front matter)'}. ` +
-          'Counted are two live conductors a circuit, three for three phases, and one equipment grounding conductor, in ' +
-          'each set; neutrals of three-phase circuits and make-up at the ends are not.',
-      ),
-    },
-    ...lengths(
-      'Conductor',
-      wire.map((line) => [line.conductor, line.feet, line.feetToOrder] as const),
-    ),
-    ...lengths(
-      'Raceway',
-      raceway.map((line) => [line.raceway, line.feet, line.feetToOrder] as const),
-    ),
-    {
-      kind: 'table',
-      columns: [
-        { title: 'Overcurrent device', width: 4 },
-        { title: 'Count', align: 'right' },
-      ],
-      rows: devices.map(({ device, count }) => [words(device), words(String(count))]),
-    },
-    ...(without.length > 0 ? [paragraph(`Without a length, and so not counted: ${without.join(', ')}.`)] : []),
-  ];
-}
+/** A sheet prices a line by a name: `price_10_AWG_Cu = 0.61 USD/ft`, `price_25_A_2_pole = 31 USD`. */
+const priceName = (what: string): string => `price_${what.replace(grounding, '').replace(/[^\p{L}\p{N}]+/gu, '_')}`;
+
+const priceOf = (prices: readonly ReportPrice[], what: string): ReportPrice | undefined =>
+  prices.find(({ name }) => name === priceName(what));

@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { Cautions } from './cautions';
 import { SheetController } from './controller';
 import { SheetDiagnostics } from './diagnostics';
+import { ReportExport } from './export-report';
 import { registerLanguageFeatures } from './language-features';
 import { extendMarkdownIt } from './markdown-preview';
 import { commands, notebookType, settings } from './names';
@@ -45,6 +46,9 @@ export function activate(context: vscode.ExtensionContext) {
     ...registerLanguageFeatures(sheets, files, evaluated.event),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
+    vscode.commands.registerCommand(commands.exportReport, (given) =>
+      new ReportExport(context.extensionUri, sheets).run(given),
+    ),
     vscode.commands.registerCommand(commands.refresh, () => {
       const notebook = vscode.window.activeNotebookEditor?.notebook;
       if (notebook) {

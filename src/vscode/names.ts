@@ -5,6 +5,7 @@ export const commands = {
   newSheet: 'kilofoot.newSheet',
   refresh: 'kilofoot.refresh',
   showCautions: 'kilofoot.showCautions',
+  exportReport: 'kilofoot.exportReport',
 } as const;
 export const settings = {
   section: 'kilofoot',

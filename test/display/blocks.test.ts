@@ -12,7 +12,7 @@ function shown(text: string): string {
   assert.ok(!('problem' in library));
   const program = createProgram(library);
   program.update([{ id: 'c', text }]);
-  return toText(program.results('c').flatMap(blocksOf));
+  return toText(program.results('c').flatMap((result) => blocksOf(result)));
 }
 
 /** A statement's result made by hand. */

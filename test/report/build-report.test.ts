@@ -125,4 +125,36 @@ far = circuit
     assert.deepEqual(takeoff.at(-1)!.rows, [['25 A, 2 pole', 1]]);
     assert.match(saying(section(document, 'Takeoff')), /Of kiln\..*10 % for waste/);
   });
+
+  it('counts the rows of a schedule, and what they cost where the sheet has prices', () => {
+    const cell = `panel = schedule
+  | tag | load    | voltage | length | conductor      |
+  | --- | ---     | ---     | ---    | ---            |
+  | P1  | 9.2 kVA | 208 V   | 85 ft  | 6 AWG Cu THHN  |
+  | P2  | 1.5 kVA | 120 V   | 60 ft  | 12 AWG Cu THHN |
+  amps = load / voltage
+price_6_AWG_Cu = 1.10 USD/ft`;
+    const document = reportOf(sheetOf('report: circuit schedule\nwaste: 0', cell));
+    const wire = document.data.find(({ name }) => name === 'Takeoff conductors')!;
+    assert.deepEqual(wire.columns.at(-1), { title: 'cost', unit: 'USD' });
+    const [six, twelve] = wire.rows;
+    assert.deepEqual(six.slice(0, 3), ['6 AWG Cu', 170, 170]);
+    assert.ok(Math.abs((six[3] as number) - 187) < 1e-9); // 170 ft at 1.10 USD
+    assert.deepEqual(twelve, ['12 AWG Cu', 120, 120, undefined]);
+    const told = saying(section(document, 'Takeoff'));
+    assert.match(told, /Together 187\.00 USD/);
+    assert.match(told, /Without a price, and so not in it: price_12_AWG_Cu/);
+  });
+
+  it('sets a schedule’s totals apart, shows every row, and aligns numbers', () => {
+    const rows = Array.from({ length: 250 }, (_, i) => `  | C${i + 1} | ${i + 1} W |`).join('\n');
+    const cell = `loads = schedule\n  | tag | load |\n  | --- | --- |\n${rows}`;
+    const parts = section(reportOf(sheetOf('title: Long', cell)), 'Calculations')!.parts;
+    const [group] = parts;
+    assert.ok(group.kind === 'group' && group.parts[0].kind === 'table');
+    const [table] = group.parts;
+    assert.equal(table.rows.length, 250);
+    assert.deepEqual(saying(table.totals).match(/31,?375/g)?.length, 1); // 250 · 251 / 2
+    assert.equal(table.columns[1].align, 'right');
+  });
 });

@@ -45,10 +45,11 @@ function circuitOf(call: CallRecord, tag: string): ReportCircuit[] {
   ];
 }
 
-/** The size where one is worked out, else nothing: the material alone cannot be ordered. */
-function racewayOf({ result }: CallRecord): string {
+/** Size and type where a size is worked out, which is of EMT where the sheet names no type; else nothing. */
+function racewayOf({ result, arguments: given }: CallRecord): string {
   const size = result?.kind === 'record' ? result.fields.get('raceway') : undefined;
-  return size && size.kind !== 'absent' ? showValue(size) : '';
+  const type = given.get('raceway')?.value;
+  return size && size.kind !== 'absent' ? `${showValue(size)} ${type?.kind === 'choice' ? type.value : 'EMT'}` : '';
 }
 
 const number = (value: Value | undefined): number | undefined =>
@@ -60,7 +61,7 @@ const number = (value: Value | undefined): number | undefined =>
 
 const metresPerFoot = 0.3048;
 
-const feet = (value: Value | undefined): number | undefined =>
+export const feet = (value: Value | undefined): number | undefined =>
   value?.kind === 'quantity' ? value.base / metresPerFoot : undefined;
 
 /** What a circuit does not say, so that a rule could not speak. */

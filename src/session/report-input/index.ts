@@ -1,4 +1,5 @@
 import { blocksOf } from '../../display';
+import type { StatementResult } from '../../language';
 import { FilePositions, readFrontMatter } from '../../notebook';
 import type { ReportCheck, ReportInput } from '../../report';
 import { defaultEdition } from '../../tables';
@@ -7,6 +8,7 @@ import { evidenceOf } from '../evidence';
 import { circuitsOf, openQuestions } from './circuits';
 import { missingValues } from './missing';
 import { givenValues, readingsOf } from './readings';
+import { pricesOf, runsOf } from './runs';
 import { reportValue } from './value';
 
 /** All that a report is made of, from an evaluated sheet. */
@@ -22,13 +24,17 @@ export function reportInput(evaluation: SheetEvaluation): ReportInput {
     frontMatter,
     details: first?.cell.kind === 'prose' ? readFrontMatter(first.cell.text).details : [],
     edition: defaultEdition,
-    cells: cells.map(({ cell, blocks }) =>
-      cell.kind === 'prose' ? { kind: 'prose', text: cell.text } : { kind: 'calculation', blocks },
+    cells: cells.map(({ cell, blocks, results }) =>
+      cell.kind === 'prose'
+        ? { kind: 'prose', text: cell.text }
+        : { kind: 'calculation', blocks: results.some(isLong) ? results.flatMap(allRows) : blocks },
     ),
     readings: readingsOf(program, calculations, lineAt),
     given: givenValues(program, calculations, lineAt),
     values: [...evaluation.values].flatMap(([name, value]) => reportValue(name, value)),
     circuits,
+    runs: runsOf(program, calculations, circuits),
+    prices: pricesOf(evaluation.values),
     checks: checksOf(evaluation, lineAt),
     findings: diagnostics.map(({ code, severity, message, line }) => ({ code, severity, message, line })),
     allowed: evaluation.allowed.map(({ lint, reason, finding: { message, line } }) => ({
@@ -43,6 +49,11 @@ export function reportInput(evaluation: SheetEvaluation): ReportInput {
     cautions: cautions.map(({ text }) => text),
   };
 }
+
+/** On paper every row of a schedule is shown. */
+const allRows = (result: StatementResult) => blocksOf(result, { rows: Number.POSITIVE_INFINITY });
+
+const isLong = ({ value }: StatementResult): boolean => value?.kind === 'list' && value.schedule !== undefined;
 
 /** The line in the file of an offset in a cell. */
 export type LineAt = (cell: string, offset: number) => number;

@@ -1,0 +1,140 @@
+import * as vscode from 'vscode';
+import {
+  buildReport,
+  evaluateSheet,
+  type ReportFormat,
+  reportFormats,
+  reportInput,
+  type WriteOptions,
+  writeReport,
+} from '../core';
+import { notebookType } from './names';
+import type { OpenSheets } from './open-sheets';
+import { bytesOfNotebook } from './serializer';
+
+/** Formats whose libraries this build holds, put in place by the build: a browser's host cannot read them from files. */
+declare const REPORT_FORMATS_HERE: readonly ReportFormat[];
+
+interface FormatPick extends vscode.QuickPickItem {
+  readonly format: ReportFormat;
+}
+
+/** What a test or a keybinding may hand the command, to be asked nothing. */
+interface Given {
+  readonly format?: ReportFormat;
+  readonly target?: vscode.Uri;
+}
+
+/** Asks for a format and a file, writes the report of the sheet in front, and opens it. */
+export class ReportExport {
+  constructor(
+    private readonly extension: vscode.Uri,
+    private readonly sheets: OpenSheets,
+  ) {}
+
+  async run(given: Given = {}): Promise<void> {
+    const notebook = vscode.window.activeNotebookEditor?.notebook;
+    const sheet = notebook?.notebookType === notebookType ? this.sheets.of(notebook) : undefined;
+    if (!notebook || !sheet) {
+      void vscode.window.showInformationMessage('Open a sheet first; its report is made from what is in front.');
+      return;
+    }
+    const format = given.format ?? (await pickFormat());
+    if (!format) {
+      return;
+    }
+    if (!REPORT_FORMATS_HERE.includes(format)) {
+      void vscode.window.showInformationMessage(
+        `${reportFormats[format].label} reports are not made in the browser. Export as a web page and print it from there, or use VS Code on the desktop or \`kilofoot run --format ${format}\`.`,
+      );
+      return;
+    }
+    const target = given.target ?? (await pickTarget(notebook, format));
+    if (!target) {
+      return;
+    }
+    if (target.toString() === notebook.uri.toString()) {
+      void vscode.window.showErrorMessage('The report would replace the sheet itself. Choose another file.');
+      return;
+    }
+    const written = await this.write(notebook, format, target);
+    if (written && !given.target) {
+      await offerToOpen(target, format);
+    }
+  }
+
+  /** True when the file was written; else what is wrong was told. */
+  private async write(notebook: vscode.NotebookDocument, format: ReportFormat, target: vscode.Uri): Promise<boolean> {
+    const title = `Exporting ${nameOf(target)}`;
+    const location = vscode.ProgressLocation.Notification;
+    try {
+      await vscode.window.withProgress({ location, title }, async (progress) => {
+        const { session } = this.sheets.of(notebook)!;
+        const { tableFiles, files, severities } = session;
+        const options: WriteOptions = {
+          font: (name) => this.font(name),
+          progress: (message) => progress.report({ message }),
+        };
+        await new Promise((resolve) => setTimeout(resolve)); // So that the notification shows before the work begins.
+        const evaluation = evaluateSheet(bytesOfNotebook(notebook), {
+          tableFiles,
+          severities,
+          ...(files && { files }),
+        });
+        const bytes = await writeReport(buildReport(reportInput(evaluation)), format, options);
+        await vscode.workspace.fs.writeFile(target, bytes);
+      });
+      return true;
+    } catch (error) {
+      void vscode.window.showErrorMessage(
+        `${nameOf(target)} was not written: ${error instanceof Error ? error.message : String(error)}`,
+      );
+      return false;
+    }
+  }
+
+  private async font(name: string): Promise<Uint8Array> {
+    return vscode.workspace.fs.readFile(vscode.Uri.joinPath(this.extension, 'dist', 'fonts', name));
+  }
+}
+
+async function pickFormat(): Promise<ReportFormat | undefined> {
+  const picks = (Object.keys(reportFormats) as ReportFormat[]).map((format): FormatPick => {
+    const here = REPORT_FORMATS_HERE.includes(format);
+    return {
+      format,
+      label: reportFormats[format].label,
+      description: `.${format}${here ? '' : ' – not in the browser'}`,
+    };
+  });
+  const title = 'Export Report';
+  return (await vscode.window.showQuickPick(picks, { title, placeHolder: 'Format' }))?.format;
+}
+
+/** Beside the sheet, under its name. */
+async function pickTarget(notebook: vscode.NotebookDocument, format: ReportFormat): Promise<vscode.Uri | undefined> {
+  const name = `${nameOf(notebook.uri).replace(/\.kft(\.md)?$/, '')}.${format}`;
+  const folder =
+    notebook.uri.scheme === 'untitled'
+      ? vscode.workspace.workspaceFolders?.[0]?.uri
+      : vscode.Uri.joinPath(notebook.uri, '..');
+  return vscode.window.showSaveDialog({
+    title: 'Export Report',
+    ...(folder && { defaultUri: vscode.Uri.joinPath(folder, name) }),
+    filters: { [reportFormats[format].label]: [format] },
+  });
+}
+
+async function offerToOpen(target: vscode.Uri, format: ReportFormat): Promise<void> {
+  const open = 'Open';
+  const chosen = await vscode.window.showInformationMessage(`${nameOf(target)} is written.`, open);
+  if (chosen !== open) {
+    return;
+  }
+  const outside = target.scheme === 'file' && !vscode.env.remoteName && format !== 'md' && format !== 'csv';
+  if (!outside || !(await vscode.env.openExternal(target))) {
+    await vscode.commands.executeCommand('vscode.open', target);
+  }
+}
+
+const nameOf = (uri: vscode.Uri): string => uri.path.split('/').at(-1) ?? uri.path;
