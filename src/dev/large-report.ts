@@ -8,6 +8,8 @@ import { readFont } from '../cli/fonts';
 import { buildReport, evaluateSheet, type ReportFormat, reportFormats, reportInput, writeReport } from '../core';
 
 const count = Number(process.argv[2] ?? 2000);
+/** Circuits that are worked out in full, step by step; with 2,000 rows they make 300 pages. */
+const worked = Number(process.argv[3] ?? 150);
 
 function largeSheet(): string {
   const sizes = ['12 AWG Cu THHN', '10 AWG Cu THHN', '8 AWG Cu THHN', '6 AWG Cu THHN'];
@@ -23,8 +25,24 @@ function largeSheet(): string {
     ...rows,
     '  amps = load / voltage\n  drop = voltage_drop(conductor, amps, length) / voltage in %',
     'total = sum(panel.load)\n```\n',
+    ...Array.from({ length: worked }, (_, i) => workedCircuit(i)),
   ].join('\n');
 }
+
+const workedCircuit = (i: number): string => `## Feeder ${i + 1}
+
+\`\`\`kft
+feeder_${i + 1} = circuit
+  load: ${16 + (i % 40)} A
+  kind: general
+  continuous: yes
+  voltage: 208 V
+  length: ${40 + i} ft
+  material: Cu
+  insulation: THHN
+check feeder_${i + 1}.drop_percent <= 5 % "drop of feeder ${i + 1}"
+\`\`\`
+`;
 
 async function main(): Promise<void> {
   const folder = join(__dirname, '..', '..', 'out', 'large');

@@ -40,7 +40,10 @@ export async function exportReport(
   for (const problem of tree.problems) {
     console.err(`kilofoot: ${problem}\n`);
   }
-  const bytes = await writeReport(buildReport(reportInput(evaluation)), format, { font: readFont });
+  const bytes = await writeReport(buildReport(reportInput(evaluation)), format, {
+    font: readFont,
+    ...(console.colour && out !== undefined && { progress: (doing) => console.err(`${doing}…\n`) }),
+  });
   if (out === undefined) {
     console.out(new TextDecoder().decode(bytes));
   } else {

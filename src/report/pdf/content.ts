@@ -42,7 +42,23 @@ export class ContentMaker {
   ) {}
 
   parts(parts: readonly Part[], width = this.width): Content[] {
-    return parts.map((part) => this.part(part, width));
+    return parts.flatMap((part, i): Content[] => {
+      if (part.kind === 'heading') {
+        return [this.headed(this.part(part, width), parts[i + 1], width)];
+      }
+      return parts[i - 1]?.kind === 'heading' && staysWhole(part) ? [] : [this.part(part, width)];
+    });
+  }
+
+  /** A section's heading and parts. */
+  section(heading: Content, parts: readonly Part[]): Content[] {
+    const [first] = parts;
+    return [this.headed(heading, first), ...this.parts(first && staysWhole(first) ? parts.slice(1) : parts)];
+  }
+
+  /** A heading, together with what follows where that is short enough to stand on one page with it. */
+  private headed(heading: Content, next: Part | undefined, width = this.width): Content {
+    return next && staysWhole(next) ? { stack: [heading, this.part(next, width)], unbreakable: true } : heading;
   }
 
   banner({ tone, title, items }: ReportDocument['banners'][number]): Content {
@@ -144,6 +160,12 @@ export class ContentMaker {
     };
   }
 }
+
+/** A short table is not parted from the heading above it. */
+const staysWhole = (part: Part): boolean =>
+  part.kind === 'signatures' || (part.kind === 'table' && part.rows.length <= mostRowsTogether);
+
+const mostRowsTogether = 10;
 
 const noteHeight = 11;
 

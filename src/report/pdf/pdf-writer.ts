@@ -1,4 +1,4 @@
-import type { ReportDocument } from '../document';
+import type { Part, ReportDocument } from '../document';
 import { documentDate } from '../document-date';
 import type { WriteOptions } from '../write-options';
 import { type Content, ContentMaker, colours } from './content';
@@ -41,7 +41,20 @@ export async function writePdf(document: ReportDocument, { font, progress }: Wri
   progress?.('Setting formulas');
   const definition = definitionOf(document, await loadTypesetter());
   progress?.('Laying out pages');
+  pdfmake.setProgressCallback(progress && inTenths((share) => progress(`Writing pages, ${share} %`)));
   return new Uint8Array(await pdfmake.createPdf(definition).getBuffer());
+}
+
+/** Tells a share in whole tens of percent, each once. */
+function inTenths(tell: (percent: number) => void): (share: number) => void {
+  let told = 0;
+  return (share) => {
+    const percent = Math.floor(share * 10) * 10;
+    if (percent > told) {
+      told = percent;
+      tell(percent);
+    }
+  };
 }
 
 /** Formulas in the size that goes with the text. */
@@ -92,21 +105,20 @@ export function definitionOf(document: ReportDocument, typesetter: Typesetter): 
       { text: kind, color: colours.faint, margin: [0, 0, 0, 8] },
       titleBlock(fields),
       ...banners.map((banner) => maker.banner(banner)),
-      ...sections.flatMap((section) => [
-        {
-          text: section.title,
-          style: 'h2',
-          headlineLevel: 2,
-          outline: true,
-          outlineText: section.title,
-          outlineId: 'section',
-          outlineParentId: 'title',
-        },
-        ...maker.parts(section.parts),
-      ]),
+      ...sections.flatMap(({ title: name, parts }) => maker.section(sectionHeading(name), parts)),
     ],
   };
 }
+
+const sectionHeading = (text: string): Content => ({
+  text,
+  style: 'h2',
+  headlineLevel: 2,
+  outline: true,
+  outlineText: text,
+  outlineId: 'section',
+  outlineParentId: 'title',
+});
 
 const titleBlock = (fields: ReportDocument['fields']): Content => ({
   table: { widths: [90, 300], body: fields.map(([label, text]) => [{ text: label, bold: true }, text]) },
@@ -141,6 +153,9 @@ const isHeadingAtPageEnd = (
 
 /** Each page break before a heading lays everything out anew, which a long report cannot wait for. */
 const isShort = ({ sections }: ReportDocument): boolean =>
-  sections.reduce((all, { parts }) => all + parts.length, 0) < mostParts;
+  sections.reduce((all, { parts }) => all + countOf(parts), 0) < mostParts;
 
-const mostParts = 600;
+const countOf = (parts: readonly Part[]): number =>
+  parts.reduce((all, part) => all + 1 + ('parts' in part ? countOf(part.parts) : 0), 0);
+
+const mostParts = 500;

@@ -11,14 +11,23 @@ import {
   type Value,
 } from '../../language';
 import type { ReportGiven, ReportReading } from '../../report';
+import { dimensionOf } from '../../units';
 import type { LineAt } from './index';
 
-/** Every reading that states its limits, and every resistance that somebody measured without stating them. */
+/** Every reading that states its limits, then what somebody read without stating them. */
 export function readingsOf(program: Program, cells: readonly string[], lineAt: LineAt): ReportReading[] {
-  return cells.flatMap((cell) => {
+  const limited = cells.flatMap((cell) => {
     const tree = program.tree(cell);
     return tree ? program.results(cell).flatMap((result) => readingsIn({ program, cell, tree, result, lineAt })) : [];
   });
+  const bare = figuresOf(program, cells, lineAt).filter(({ wasRead }) => wasRead);
+  return [
+    ...limited,
+    ...bare.map(({ name, value, remark, line }) => {
+      const temperature = temperatureIn(usersOf(program, name));
+      return { what: name, value, meter: '', limits: '', temperature, remark, line };
+    }),
+  ];
 }
 
 interface Place {
@@ -47,7 +56,7 @@ function readingsIn(place: Place): ReportReading[] {
       value: writtenValue(tree, node),
       meter: meterOf(program, cell, tree, node),
       limits: limitsText(value),
-      temperature: temperatureOf(place),
+      temperature: temperatureIn([result, ...usersOf(program, result.name)]),
       remark: result.remark ?? '',
       line: lineAt(cell, tree.starts[node]),
     });
@@ -104,11 +113,11 @@ function limitsText(value: Value | undefined): string {
   return `± ${showValue(half, 2)}`;
 }
 
-/** The temperature that a call took for the part that was read; absent when no call uses the reading. */
-function temperatureOf({ program, result }: Place): string {
-  const calls = [result, ...usersOf(program, result.name)].flatMap((one) => one.calls());
-  for (const call of calls.filter(({ arguments: given }) => given.has('resistance'))) {
-    const found = call.arguments.get('temperature') ?? call.arguments.get('from');
+/** The temperature that a call took for the part that was read; empty when no call uses the reading. */
+function temperatureIn(results: readonly StatementResult[]): string {
+  const calls = results.flatMap((result) => result.calls());
+  for (const { arguments: given } of calls.filter((call) => call.arguments.has('resistance'))) {
+    const found = given.get('temperature') ?? given.get('from');
     if (found?.value.kind === 'quantity') {
       return showValue(found.value) + (found.given ? '' : ', assumed');
     }
@@ -123,34 +132,41 @@ function usersOf(program: Program, name: string | undefined): StatementResult[] 
   );
 }
 
+interface Figure extends ReportGiven {
+  /** True for a resistance, and for what its remark calls measured: somebody read it, though no meter is named. */
+  readonly wasRead: boolean;
+}
+
 /** Names that are defined as a figure and nothing else. */
-export function givenValues(program: Program, cells: readonly string[], lineAt: LineAt): ReportGiven[] {
+export const givenValues = (program: Program, cells: readonly string[], lineAt: LineAt): ReportGiven[] =>
+  figuresOf(program, cells, lineAt)
+    .filter(({ wasRead }) => !wasRead)
+    .map(({ wasRead: _, ...given }) => given);
+
+function figuresOf(program: Program, cells: readonly string[], lineAt: LineAt): Figure[] {
   return cells.flatMap((cell) => {
     const tree = program.tree(cell);
-    return tree
-      ? program.results(cell).flatMap(({ index, name, remark, value }) => {
-          const node = tree.statements[index];
-          const expression = [...children(tree, node)][1];
-          if (
-            name === undefined ||
-            value === undefined ||
-            expression === undefined ||
-            !isFigure(tree, node, expression)
-          ) {
-            return [];
-          }
-          return [
-            {
-              name,
-              value: textOf(tree, expression),
-              remark: remark ?? '',
-              line: lineAt(cell, spanOf(tree, node).start),
-            },
-          ];
-        })
-      : [];
+    return tree ? program.results(cell).flatMap((result) => figureOf(tree, result, lineAt)) : [];
   });
 }
+
+function figureOf(
+  tree: SyntaxTree,
+  { cell, index, name, remark = '', value }: StatementResult,
+  lineAt: LineAt,
+): Figure[] {
+  const node = tree.statements[index];
+  const expression = [...children(tree, node)][1];
+  if (name === undefined || value === undefined || expression === undefined || !isFigure(tree, node, expression)) {
+    return [];
+  }
+  const isResistance = value.kind === 'quantity' && value.type.dimension === ohm;
+  const wasRead = isResistance || (value.kind === 'quantity' && /\b(measured|meter|readings?)\b/i.test(remark));
+  return [{ name, value: textOf(tree, expression), remark, line: lineAt(cell, spanOf(tree, node).start), wasRead }];
+}
+
+/** kg·m²·s⁻³·A⁻² */
+const ohm = dimensionOf({ mass: 1, length: 2, time: -3, current: -2 });
 
 const isFigure = (tree: SyntaxTree, statement: number, expression: number): boolean =>
   (tree.kinds[statement] === Node.Definition || tree.kinds[statement] === Node.Input) &&

@@ -5,4 +5,5 @@ import './features';
 import './other-sheets';
 import './broken';
 import './tables';
+import './export';
 import './large';

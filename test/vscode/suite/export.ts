@@ -1,0 +1,40 @@
+import * as vscode from 'vscode';
+import { equal } from './expect';
+import { fileInWorkspace, show, writeFile } from './sheets';
+
+const sheet = '---\ntitle: Export\ndate: 2026-11-12\n---\n\n# Export\n\n```kft\na = 2 V\nb = 3 * a\n```\n';
+
+describe('a report of the sheet in front', () => {
+  const written = async (format: string): Promise<Uint8Array> => {
+    await show(await writeFile('export.kft.md', sheet));
+    const target = fileInWorkspace(`export-out.${format}`);
+    await vscode.commands.executeCommand('kilofoot.exportReport', { format, target });
+    return vscode.workspace.fs.readFile(target);
+  };
+
+  it('is written as a web page, as Markdown, as CSV and as a workbook in every host', async () => {
+    const text = async (format: string) => new TextDecoder().decode(await written(format));
+    equal((await text('html')).startsWith('<!DOCTYPE html>'), true, 'a page');
+    equal((await text('md')).startsWith('# Export'), true, 'Markdown');
+    equal((await text('csv')).startsWith('Results'), true, 'CSV');
+    equal((await text('xlsx')).startsWith('PK'), true, 'a workbook');
+  });
+
+  it('is written as PDF and as a document in Node.js; the web worker host says that it makes neither', async () => {
+    const inNode = typeof process !== 'undefined' && process.versions?.node !== undefined;
+    for (const [format, start] of [
+      ['pdf', '%PDF-'],
+      ['docx', 'PK'],
+    ]) {
+      const begins = await written(format).then(
+        (bytes) => new TextDecoder('latin1').decode(bytes.slice(0, start.length)),
+        () => 'nothing',
+      );
+      equal(begins, inNode ? start : 'nothing', format);
+    }
+  });
+
+  it('gives the same bytes again', async () => {
+    equal((await written('xlsx')).join(), (await written('xlsx')).join(), 'bytes');
+  });
+});
