@@ -1,4 +1,4 @@
-import { type CallRecord, type Fact, Node, type Program, type SyntaxTree } from '../language';
+import { type CallRecord, type Fact, Node, type Program, type StatementResult, type SyntaxTree } from '../language';
 import type { Dimension } from '../units';
 import { ohmDimension } from './readings';
 import { ampereDimension, voltDimension, writtenBase } from './written-values';
@@ -94,7 +94,7 @@ export function cautionsFor(
 ): Caution[] {
   const all = [...cells];
   const trees = all.flatMap((cell) => program.tree(cell) ?? []);
-  const calls = all.flatMap((cell) => program.results(cell).flatMap((result) => result.calls()));
+  const calls = all.flatMap((cell) => program.results(cell).flatMap(callsIn));
   const facts = calls.flatMap((call) => call.facts);
   const held: Held = {
     ohms: trees.some((tree) => holds(tree, Node.Quantity, [ohmDimension])),
@@ -110,6 +110,14 @@ export function cautionsFor(
       id,
       text: id === 'aid-only' ? [text, ...[...editions].map(editionText)].join(' ') : text,
     }));
+}
+
+/** The calls of a statement. Of a schedule one row is enough: all rows call the same. */
+function callsIn(result: StatementResult): readonly CallRecord[] {
+  for (const { calls } of result.rows?.() ?? []) {
+    return calls;
+  }
+  return result.calls();
 }
 
 const editionText = (edition: string): string =>

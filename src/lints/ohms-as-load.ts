@@ -27,7 +27,8 @@ export function ohmsAsLoad(statement: LintedStatement): OhmsAsLoad | undefined {
     const value = call.arguments.get('resistance')?.value;
     if (call.function === 'heater' && node !== undefined && standsHere(statement, call) && value?.kind === 'quantity') {
       const place = { ...statement, node };
-      return isOhmReading(place) ? found(statement, node, value.base) : undefined;
+      const saysHot = call.arguments.get('hot_factor')?.given || call.arguments.get('kind')?.given;
+      return !saysHot && isOhmReading(place) ? found(statement, node, value.base) : undefined;
     }
   }
   const { value } = result;

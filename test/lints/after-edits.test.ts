@@ -34,6 +34,7 @@ const statements = [
   'leg_b = 145 V',
   'across = 241 V',
   'spread = (leg_b - leg_a) / across',
+  'panel = schedule\n  | load | conductor | voltage |\n  | --- | --- | --- |\n  | 30 A | 12 AWG Cu THHN | 240 V |\n  | 5 A | wire | 240 V |',
   'broken = (1 +',
 ];
 const proses = ['# A sheet', 'The part was disconnected and proved dead.', 'The run is `= run in m` long.'];

@@ -132,6 +132,11 @@ describe('cautions', () => {
     );
   });
 
+  it('circuits in a schedule count as circuits do', () => {
+    const rows = '  | load | conductor     | voltage |\n  | --- | --- | --- |\n  | 30 A | 8 AWG Cu THHN | 240 V |\n';
+    assert.deepEqual(ids(`panel = schedule\n${rows}`), ['aid-only']);
+  });
+
   it('plain arithmetic has none', () => {
     assert.deepEqual(ids('a = 120 V * 3 A\n'), []);
   });

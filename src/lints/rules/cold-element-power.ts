@@ -15,7 +15,7 @@ export const coldElementPower = defineLint({
   silent: [
     'Only its current is used: the conductor is judged on the safe side.',
     'The power is that of the nameplate.',
-    'The resistance is multiplied by a hot factor first.',
+    'A hot factor is given, or the resistance multiplied by one first.',
   ],
   examples: {
     bad: [
@@ -41,7 +41,7 @@ export const coldElementPower = defineLint({
       if (call && fact?.resistanceOhm !== undefined && !call.arguments.get('hot_factor')?.given) {
         report({
           span: spanOf(tree, member),
-          message: `${figure(fact.powerW / 1000)} kW follows from a cold reading of ${figure(fact.resistanceOhm)} Ω; hot, the element gives 1 to 8 % less, down to about ${figure(fact.powerW / 1080)} kW. For a promise of heat, go by the nameplate or by volts and amperes hot.`,
+          message: `${figure(fact.powerW / 1000)} kW follows from a cold reading of ${figure(fact.resistanceOhm)} Ω; hot, the element gives 1 to 8 % less, down to about ${figure(fact.powerW / 1080)} kW. For a promise of heat, say \`hot_factor:\`, or go by the nameplate or by volts and amperes hot.`,
         });
       }
     }

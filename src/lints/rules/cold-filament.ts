@@ -20,6 +20,7 @@ export const coldFilament = defineLint({
   severity: 'warning',
   silent: [
     'The resistance was read lit, by volts over amperes.',
+    '`heater` is told a hot factor, or that it is a filament: it then asks for the factor itself.',
     'The current as it is switched on is what is asked for, or only continuity.',
     'Nothing in names and remarks speaks of a lamp or filament.',
   ],
