@@ -61,13 +61,16 @@ function tablesOf(edition: string, overrides: readonly TableFile[]): Tables {
   const grounding = table(equipmentGrounding);
   const insulations = table(insulation);
   const coefficients = table(temperatureCoefficients);
+  // Read on first use, and once: every search for a conductor goes through them.
+  let sizes: Tables['sizes'] | undefined;
   return {
     ...installationTables(table),
     ...machineTables(table),
     ...loadTables(table),
     edition,
     get sizes() {
-      return ampacities.all.flatMap((row) => parseSize(row.size) ?? []);
+      sizes ??= ampacities.all.flatMap((row) => parseSize(row.size) ?? []);
+      return sizes;
     },
     conductorProperties: (size, stranding) => properties.exact(size, stranding),
     wireTable: (size) => wires.exact(size),

@@ -1,7 +1,7 @@
 import { figure } from '../../functions';
-import { children, Node, nodesBelow, type SyntaxTree, spanOf, textOf } from '../../language';
+import { children, Node, type SyntaxTree, spanOf, textOf } from '../../language';
 import type { Fix } from '../../text';
-import { defineLint, type LintedStatement } from '../contract';
+import { defineLint } from '../contract';
 import { ohmDimension } from '../readings';
 import { ampereDimension, voltDimension, wattDimension, writtenBase } from '../written-values';
 
@@ -48,32 +48,23 @@ export const overPreciseResult = defineLint({
       }
       return;
     }
-    for (const limits of limitsIn(statement)) {
-      const [value, limit] = [...children(tree, limits)];
-      const finer = tree.decimals[value] - tree.decimals[limit];
-      const sameUnit = tree.units[value] === tree.units[limit];
-      if (
-        tree.kinds[value] === Node.Quantity &&
-        tree.kinds[limit] === Node.Quantity &&
-        sameUnit &&
-        finer >= finerThanLimits
-      ) {
-        report({
-          span: spanOf(tree, value),
-          message: `${textOf(tree, value)} is written ${finer} decimal places finer than its limits of ${textOf(tree, limit)}; those digits say nothing.`,
-        });
-      }
+    const [value, limit] = tree.kinds[expression] === Node.PlusMinus ? [...children(tree, expression)] : [];
+    if (value === undefined || limit === undefined || !areLike(tree, value, limit)) {
+      return;
+    }
+    const finer = tree.decimals[value] - tree.decimals[limit];
+    if (finer >= finerThanLimits) {
+      report({
+        span: spanOf(tree, value),
+        message: `${textOf(tree, value)} is written ${finer} decimal places finer than its limits of ${textOf(tree, limit)}; those digits say nothing.`,
+      });
     }
   },
 });
 
-function* limitsIn({ tree, node }: LintedStatement): Generator<number> {
-  for (const below of nodesBelow(tree, node)) {
-    if (tree.kinds[below] === Node.PlusMinus) {
-      yield below;
-    }
-  }
-}
+/** Two written quantities of one unit. */
+const areLike = (tree: SyntaxTree, value: number, limit: number): boolean =>
+  tree.kinds[value] === Node.Quantity && tree.kinds[limit] === Node.Quantity && tree.units[value] === tree.units[limit];
 
 /** Digits of the number at the front, leading zeros apart. */
 const digitsOf = (text: string): number =>
