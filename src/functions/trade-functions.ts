@@ -1,6 +1,7 @@
 import type { FunctionDefinition } from '../language';
 import { ampacity } from './ampacity/ampacity';
 import { conductor_for } from './ampacity/conductor_for';
+import { current_carrying } from './ampacity/current_carrying';
 import { circuit } from './circuit/circuit';
 import { heater } from './heating/heater';
 import { ac_resistance } from './impedance/ac_resistance';
@@ -56,6 +57,7 @@ export const tradeFunctions: readonly FunctionDefinition[] = [
   reactance,
   effective_impedance,
   ampacity,
+  current_carrying,
   conductor_for,
   ocpd_for,
   largest_ocpd,

@@ -15,6 +15,7 @@ const signatures: readonly string[] = [
   'reactance(conductor; raceway=PVC)',
   'effective_impedance(conductor; raceway=PVC, power_factor=0.85)',
   'ampacity(conductor; insulation?, terminals?, ambient=30, bundled=3)',
+  'current_carrying(circuit; count=1, nonlinear=false)',
   'conductor_for(current; material=Cu, insulation=THHN, terminals?, ambient=30, bundled=3, continuous=false)',
   'ocpd_for(current; continuous=false)',
   'largest_ocpd(conductor; insulation?, terminals?, ambient=30, bundled=3)',

@@ -87,7 +87,11 @@ export function propagateByDifferences(machine: Machine, probe: Probe): boolean 
           turns ||= far.some((end) => Number.isFinite(end[i].number));
           continue;
         }
-        const slope = slopeOf([near[0][i].number, number, near[1][i].number], [below, input.value, above]);
+        const beside = near.map((side, k) =>
+          isJump(side[i].number - number, far[k][i].number - number, number) ? Number.NaN : side[i].number,
+        );
+        turns ||= beside.some((value, k) => Number.isNaN(value) && Number.isFinite(near[k][i].number));
+        const slope = slopeOf([beside[0], number, beside[1]], [below, input.value, above]);
         turns ||= far.some((end) => !Number.isFinite(end[i].number) || (slope === 0 && end[i].number !== number));
         gradients[i] = combine(gradients[i], 1, input.gradient, slope);
       }
@@ -104,6 +108,13 @@ export function propagateByDifferences(machine: Machine, probe: Probe): boolean 
   }
   return turns;
 }
+
+/**
+ * True where a result has stepped to another one right beside the value: a thousandth of the way to the end of the
+ * interval makes much of the change that the whole way does. Through such a step there is no slope.
+ */
+const isJump = (near: number, far: number, value: number): boolean =>
+  Math.abs(near) > 1e-9 * Math.abs(value) && Math.abs(near) * 10 > Math.abs(far);
 
 /** Through both neighbours, or through the one that has a value: an argument may lie at its bound. */
 function slopeOf(y: readonly [number, number, number], x: readonly [number, number, number]): number {
