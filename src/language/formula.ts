@@ -47,11 +47,25 @@ export function defineFormula<Name extends string>(
     compiled ??= new CompiledFormula(declaration);
     const result = compiled.run(values);
     if (call.watched) {
-      call.step(compiled.step(values, remark));
+      call.step(compiled.step(values, remark, call.system));
     }
     return result;
   };
 }
+
+/** What a formula's US units are shown in where a sheet's units are SI; the numbers that ran are the same. */
+const metricUnits: Readonly<Record<string, string>> = {
+  ft: 'm',
+  kft: 'km',
+  'ft²': 'm²',
+  'Ω/kft': 'Ω/km',
+  'VA/ft²': 'VA/m²',
+  in: 'mm',
+  'in²': 'mm²',
+};
+
+const shownUnit = (unit: Unit, system: Library['system']): Unit =>
+  system === 'SI' && Object.hasOwn(metricUnits, unit.symbol) ? ownUnit(metricUnits[unit.symbol]) : unit;
 
 /** All formulas share one machine; each has its own slots. */
 const machine = new Machine();
@@ -93,7 +107,7 @@ class CompiledFormula {
   constructor(private readonly declaration: FormulaDeclaration<string>) {
     const { text, units, result } = declaration;
     const tree = parse(text, library.vocabulary, { readUnit });
-    const meaning = new Meaning(tree, '', undefined);
+    const meaning = new Meaning(tree, '', library);
     const [statement] = tree.statements;
     this.expression = tree.firstChildren[statement];
     this.names = Object.entries<string>(units).map(([name, unit]) => ({
@@ -128,7 +142,11 @@ class CompiledFormula {
   }
 
   /** The step that shows what just ran. */
-  step(values: Readonly<Record<string, number>>, remark: string | undefined): FormulaStep {
+  step(
+    values: Readonly<Record<string, number>>,
+    remark: string | undefined,
+    system: Library['system'] = 'US',
+  ): FormulaStep {
     const { symbol, symbols = {} } = this.declaration;
     const { tree } = this.frame.meaning;
     const replay = new Replay(machine, this.frame);
@@ -142,7 +160,7 @@ class CompiledFormula {
     const substituted = build(replay, this.expression, (_, name) => {
       const unit = units.get(name);
       return unit
-        ? { kind: 'value', value: quantityValue(writtenIn(unit), toBase(values[name], unit)) }
+        ? { kind: 'value', value: quantityValue(writtenIn(shownUnit(unit, system)), toBase(values[name], unit)) }
         : { kind: 'name', name };
     });
     return {
@@ -150,7 +168,7 @@ class CompiledFormula {
       symbol: letterSymbol(symbol),
       formula,
       substituted,
-      result: quantityValue(writtenIn(this.result), machine.numbers[this.target]),
+      result: quantityValue(writtenIn(shownUnit(this.result, system)), machine.numbers[this.target]),
       remark,
     };
   }

@@ -141,6 +141,8 @@ export interface Call {
   readonly watched: boolean;
   /** What the library was made with; the trade library casts it to its own settings. */
   readonly settings: unknown;
+  /** Which units steps are shown in; US where nobody says. */
+  readonly system?: 'US' | 'SI';
   step(step: Step): void;
   assume(text: AssumptionStep['text']): void;
   choose(step: Omit<ChoiceStep, 'kind'>): void;

@@ -1,8 +1,11 @@
-import { defineFormula, defineFunction, Failure } from '../../language';
+import { type Call, defineFormula, defineFunction, Failure } from '../../language';
+import type { Conductor } from '../conductor';
 import * as shared from '../parameters';
+import type { RacewayWord } from '../raceway-words';
 import { acResistanceAt, reactance } from '../rules/ac-impedance';
 import { faultFact } from '../rules/fault-fact';
 import { assumeTemperature } from '../rules/operating-temperature';
+import { resistancePerLength } from '../rules/resistance-per-length';
 import { notPhases, notWhole } from '../rules/whole-number';
 
 const impedance = defineFormula({
@@ -61,12 +64,11 @@ export const fault_current_at = defineFunction({
   ) => {
     const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets');
     assumeTemperature(call, temperature, 'cold, for the largest fault current; give 75 °C or more for the least');
-    const r_ac = wrong ?? acResistanceAt(call, conductor, raceway, temperature);
-    const x = r_ac instanceof Failure ? r_ac : reactance(call, conductor, raceway);
-    if (r_ac instanceof Failure || x instanceof Failure) {
-      return r_ac instanceof Failure ? r_ac : (x as Failure);
+    const parts = wrong ?? resistanceAndReactance(call, { conductor, raceway, temperature });
+    if (parts instanceof Failure) {
+      return parts;
     }
-    const z = impedance(call, { r: r_ac, x });
+    const z = impedance(call, parts);
     const atEnd = (phases === 3 ? threePhase : singlePhase)(call, {
       I_sc: current,
       z,
@@ -78,3 +80,19 @@ export const fault_current_at = defineFunction({
     return atEnd;
   },
 });
+
+/** Per thousand feet, to neutral. Metric sizes have no reactance in the tables, and direct-current resistance alone. */
+function resistanceAndReactance(
+  call: Call,
+  run: { readonly conductor: Conductor; readonly raceway: RacewayWord; readonly temperature: number },
+): { readonly r: number; readonly x: number } | Failure {
+  const { conductor, raceway, temperature } = run;
+  if (conductor.size.unit === 'mm²') {
+    const r = resistancePerLength(call, conductor, temperature);
+    call.assume('no reactance in the tables for sizes in mm²: left out, which makes the current come out high');
+    return r instanceof Failure ? r : { r, x: 0 };
+  }
+  const r = acResistanceAt(call, conductor, raceway, temperature);
+  const x = r instanceof Failure ? r : reactance(call, conductor, raceway);
+  return r instanceof Failure ? r : x instanceof Failure ? x : { r, x };
+}

@@ -24,7 +24,7 @@ export const resistance_per_length = defineFunction({
     { text: 'resistance_per_length(4/0 AWG Al)', gives: '0.1 Ω/kft' },
   ],
   evaluate: ({ conductor, temperature }, call) => {
-    assumeTemperature(call, temperature, 'the table’s own');
+    assumeTemperature(call, temperature, 'operating temperature');
     const ohmPerKft = resistancePerLength(call, conductor, temperature);
     if (!(ohmPerKft instanceof Failure)) {
       leaveFact(call, {

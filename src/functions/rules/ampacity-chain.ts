@@ -54,7 +54,7 @@ export function ampacityChain(call: Call, question: AmpacityQuestion): AmpacityF
   if (!type || !ampacities) {
     return new Failure(
       type
-        ? `${conductor.size.text} is not in the ampacity table of ${tables.edition}.`
+        ? `${conductor.size.text} is not in the ampacity table of ${tables.edition}.${conductor.size.unit === 'mm²' ? ' It has AWG and kcmil sizes: bring your standard’s ampacities as a table file, or ask for voltage drop and resistance alone.' : ''}`
         : `${insulation} is not in the insulation table of ${tables.edition}.`,
       'conductor',
       'not-in-table',

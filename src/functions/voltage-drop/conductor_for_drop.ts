@@ -3,12 +3,13 @@ import { conductorText, conductorType } from '../conductor';
 import { figure } from '../number-text';
 import * as shared from '../parameters';
 import { plainConductor } from '../rules/conductor-choice';
+import { metricSizes } from '../rules/metric-sizes';
 import { assumeTemperature } from '../rules/operating-temperature';
 import { resistancePerLength } from '../rules/resistance-per-length';
 import { unwatched } from '../rules/unwatched';
 import { voltageDrop } from '../rules/voltage-drop';
 import { notPhases, notWhole } from '../rules/whole-number';
-import { tablesOf } from '../settings';
+import { isMetric, tablesOf } from '../settings';
 import { conductorValue } from '../step-values';
 
 export const conductor_for_drop = defineFunction({
@@ -25,8 +26,13 @@ export const conductor_for_drop = defineFunction({
   },
   result: { object: conductorType, meaning: 'smallest size within the drop' },
   formula: 'U_drop = 2 * I * r_T * L / n, with sqrt(3) in place of 2 for three-phase',
-  assumptions: ['direct-current resistance of stranded conductors', 'balanced load', 'power factor near 1'],
-  sources: ['NEC Chapter 9 Table 8 and its note', 'circuit theory'],
+  assumptions: [
+    'direct-current resistance of stranded conductors',
+    'sizes in mm² where the sheet’s units are SI',
+    'balanced load',
+    'power factor near 1',
+  ],
+  sources: ['NEC Chapter 9 Table 8 and its note', 'IEC 60228', 'circuit theory'],
   examples: [
     { text: 'conductor_for_drop(16 A, 85 ft, 3.6 V)', gives: '10 AWG Cu' },
     { text: 'conductor_for_drop(50 A, 300 ft, 14.4 V, phases: 3)', gives: '6 AWG Cu' },
@@ -41,8 +47,9 @@ export const conductor_for_drop = defineFunction({
       return ohmPerKft instanceof Failure ? Infinity : voltageDrop(by, { phases, current, ohmPerKft, length, sets });
     };
     const silent = unwatched(call);
-    const chosen = tablesOf(call)
-      .sizes.map((size) => plainConductor(size, material))
+    const sizes = isMetric(call) ? metricSizes(tablesOf(call), material) : tablesOf(call).sizes;
+    const chosen = sizes
+      .map((size) => plainConductor(size, material))
       .find((conductor) => dropOf(silent, conductor) <= drop);
     if (!chosen) {
       return new Failure(

@@ -115,7 +115,7 @@ export class Cell {
     const { tree, origins, solved } = withSolutions(written);
     this.tree = tree;
     this.solved = solved;
-    this.meaning = new Meaning(tree, id, context.library.settings, origins);
+    this.meaning = new Meaning(tree, id, context.library, origins);
     this.statements = written.statements.flatMap((node, index) => {
       const parts = tree.kinds[node] === Node.Use ? definedNodes(tree, node) : [];
       if (parts.length > 0) {

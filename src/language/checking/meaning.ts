@@ -1,5 +1,5 @@
 import { parseUnit, type Unit } from '../../units';
-import type { FunctionDefinition, Parameter } from '../library';
+import type { FunctionDefinition, Library, Parameter } from '../library';
 import type { GivenRows, SheetProblem } from '../program';
 import type { SyntaxTree } from '../syntax/tree';
 import type { Name } from './binding';
@@ -24,11 +24,16 @@ export class Meaning {
     readonly tree: SyntaxTree,
     /** Id of the cell that the tree belongs to. */
     readonly cell: string,
-    /** What the library of the tree's sheet was made with; its functions are handed it. */
-    readonly settings: unknown,
+    /** Of the tree's sheet. */
+    readonly library: Pick<Library, 'settings' | 'system'>,
     /** For each node the written one that it is or copies; absent where all are written. */
     private readonly origins?: readonly number[],
   ) {}
+
+  /** What the library was made with; its functions are handed it. */
+  get settings(): unknown {
+    return this.library.settings;
+  }
 
   /** The node as its author wrote it; -1 for one that solving made. */
   writtenNode(node: number): number {

@@ -58,7 +58,7 @@ export function checkSheetCall(
     return unknownType; // A function that calls itself is a cycle, which is reported at its definition.
   }
   const { context } = definition.cell;
-  const meaning = new Meaning(tree, definition.cell.id, context.library.settings);
+  const meaning = new Meaning(tree, definition.cell.id, context.library);
   meaning.names.push(...definition.cell.meaning.names);
   const locals = new Map(parameters.map((parameter, i) => [parameter, c.meaning.types[argumentNodes[i]]]));
   const inner = new Checker(context, meaning, locals, [...c.within, name]);

@@ -37,6 +37,7 @@ export class Listener implements Watcher {
     return {
       watched: true,
       settings: site.meaning.settings,
+      system: site.meaning.library.system,
       step: (step) => void steps.push(step),
       assume: (text: AssumptionStep['text']) => void steps.push({ kind: 'assumption', text }),
       choose: (step) => void steps.push({ kind: 'choice', ...step }),

@@ -35,7 +35,7 @@ export class FileGrid implements Grid {
   ) {
     this.cells = readCells(given, library);
     this.columns = this.cells.columns;
-    this.meaning = new Meaning(this.cells.tree, sheet.cell, sheet.settings);
+    this.meaning = new Meaning(this.cells.tree, sheet.cell, sheet.library);
   }
 
   get rows(): number {
