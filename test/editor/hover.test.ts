@@ -114,6 +114,36 @@ describe('completion', () => {
   });
 });
 
+describe('unknowns of a solve', () => {
+  const text =
+    'supply = 207 V\nsolve cur|rent, run in 1 ft .. 900 ft\n  supply == current * 23 Ω\n  run == current * 5 ft/A\n';
+
+  it('are told with their value and how they were found, behind solve and in the equations', () => {
+    for (const marked of [text, text.replace('|', '').replace('current *', 'cur|rent *')]) {
+      const page = hover(marked);
+      assert.match(page, /\*\*current\*\* = 9 A/);
+      assert.match(page, /current = supply \/ 23 Ω = 207 V \/ 23 Ω = 9 A/);
+    }
+    assert.match(hover(text.replace('|', '').replace('run ==', 'ru|n ==')), /\*\*run\*\* = 45 ft/);
+  });
+
+  it('are offered with their values, and lead to where they stand behind solve', () => {
+    const { session, offset } = cellAt(`${text.replace('|', '')}x = cur|`);
+    const [first] = completionsAt(session, 'cell', offset);
+    assert.deepEqual([first.label, first.detail], ['supply', '207 V']);
+    const offered = completionsAt(session, 'cell', offset).map(({ label, detail }) => `${label} ${detail}`);
+    assert.ok(offered.includes('current 9 A') && offered.includes('run 45 ft'));
+    const used = cellAt(text.replace('|', '').replace('current *', 'cur|rent *'));
+    assert.deepEqual(definitionAt(used.session, 'cell', used.offset), [{ cell: 'cell', span: { start: 21, end: 28 } }]);
+    assert.equal(referencesAt(used.session, 'cell', used.offset).length, 3);
+  });
+
+  it('do not hide what is written in the equations', () => {
+    const page = hover('solve run in 1 ft .. 900 ft\n  resistance(12 AWG C|u stranded, run) == 0.1 Ω');
+    assert.match(page, /1\.98 Ω\/kft/);
+  });
+});
+
 describe('definition and references', () => {
   it('lead to the name and to each use', () => {
     const { session, offset } = cellAt('run = 3 ft\nx = ru|n * 2\ny = run');

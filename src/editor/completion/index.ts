@@ -59,7 +59,7 @@ function* offers(program: Program, wanted: Wanted): Generator<Offer> {
   }
 }
 
-const statementWords = ['check', 'allow'];
+const statementWords = ['check', 'solve', 'allow'];
 const expressionWords = ['in', 'if', 'yes', 'no', 'and', 'or', 'not'];
 
 const offer = (kind: CompletionKind, label: string, detail?: string): Offer => ({ kind, label, detail });

@@ -59,6 +59,11 @@ export class Statement {
     return this.part >= 0 ? [this.part] : definedNodes(this.cell.tree, this.node);
   }
 
+  /** True when it finds one unknown of a `solve`. */
+  get isUnknown(): boolean {
+    return this.node !== this.cell.tree.statements[this.index];
+  }
+
   /** True when its name is that of a function, defined here or taken from another sheet. */
   get givesFunction(): boolean {
     const { definition } = this.taken?.name ?? {};

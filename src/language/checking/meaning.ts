@@ -40,6 +40,11 @@ export class Meaning {
     return this.origins ? this.origins[node] : node;
   }
 
+  /** The copies that solving made of a node. */
+  copiesOf(node: number): number[] {
+    return (this.origins ?? []).flatMap((origin, copy) => (origin === node && copy !== node ? [copy] : []));
+  }
+
   /** The unit at a node that has one; an object with `problem` when it is not a unit. */
   unitAt(node: number): ReturnType<typeof parseUnit> {
     const index = this.tree.units[node];

@@ -76,8 +76,16 @@ function readItems(machine: Machine, element: Type, slot: number): Value[] {
   });
 }
 
-const withGradient = (value: Value, gradient: Gradient | undefined): Value =>
-  value.kind === 'quantity' && gradient ? { ...value, uncertainty: uncertaintyOf(value.base, gradient) } : value;
+/** Less doubt than this, of the value, is what rounding leaves where doubts cancel. */
+const roundingDoubt = 1e-11;
+
+function withGradient(value: Value, gradient: Gradient | undefined): Value {
+  if (value.kind !== 'quantity' || !gradient) {
+    return value;
+  }
+  const uncertainty = uncertaintyOf(value.base, gradient);
+  return uncertainty.standard <= roundingDoubt * Math.abs(value.base) ? value : { ...value, uncertainty };
+}
 
 const uncertainQuantity = (type: QuantityOf, base: number, gradient: Gradient | undefined): Value =>
   withGradient(quantityValue(type, base), gradient);

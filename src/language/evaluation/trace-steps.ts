@@ -5,6 +5,7 @@ import type { Type } from '../checking/type';
 import { solutionSteps } from '../solving/solution-steps';
 import { children, Node, Operator, type SyntaxTree, spanOf } from '../syntax/tree';
 import { mathsOf, substitutedOf } from './maths-tree';
+import { nearness } from './operations';
 import { quantityValue } from './read-value';
 import type { Replay } from './replay';
 import type { AssumptionStep, CallStep, Step, TakenStep, Trace } from './trace';
@@ -130,10 +131,10 @@ function marginOf(run: Replay, node: number): Value | undefined {
     return undefined;
   }
   const isBelow = operator === Operator.Less || operator === Operator.LessOrEqual;
-  return quantityValue(
-    type.quantity.kind === 'absolute' ? differenceOn(type) : type,
-    isBelow ? b.base - a.base : a.base - b.base,
-  );
+  const margin = isBelow ? b.base - a.base : a.base - b.base;
+  // What the comparison takes for equal has nothing to spare.
+  const isNothing = Math.abs(margin) <= nearness * Math.max(Math.abs(a.base), Math.abs(b.base));
+  return quantityValue(type.quantity.kind === 'absolute' ? differenceOn(type) : type, isNothing ? 0 : margin);
 }
 
 function ungroup(tree: SyntaxTree, node: number): number {

@@ -8,6 +8,7 @@ import { scheduleOf, valueInCell } from '../evaluation/schedules/row-replay';
 import type { Value } from '../evaluation/value';
 import type { Library } from '../library';
 import type { NameInfo, OtherSheets, Program, StatementResult } from '../program';
+import { valueInEquation } from '../solving/value-in-equation';
 import type { SyntaxTree } from '../syntax/tree';
 import { orderByDependency } from './dependency-order';
 import { namesOf } from './name-info';
@@ -166,10 +167,13 @@ export class SheetProgram implements Program {
     if (name?.definition) {
       return name.definition.result?.value;
     }
-    const statement = found?.statements.find(({ node: own }) => {
+    const statement = found?.statements.find(({ node: own, isUnknown }) => {
       const { starts, ends } = found.tree;
-      return starts[own] <= starts[node] && ends[node] <= ends[own];
+      return !isUnknown && starts[own] <= starts[node] && ends[node] <= ends[own];
     });
+    if (statement && statement.unknowns.length > 0) {
+      return valueInEquation(this.runner, statement, node);
+    }
     if (!statement?.compiled || !statement.succeeded) {
       return undefined;
     }

@@ -9,6 +9,7 @@ import { traceOf } from '../evaluation/trace-steps';
 import type { Value, Verdict } from '../evaluation/value';
 import { Listener } from '../evaluation/watch';
 import type { CallRecord, RowResult, StatementResult } from '../program';
+import { solutionRemark } from '../solving/solution-remark';
 import { textContent } from '../syntax/navigation';
 import { lineEnd } from '../syntax/scanning/characters';
 import { Node, spanOf, textOf } from '../syntax/tree';
@@ -100,6 +101,9 @@ export class Result implements StatementResult {
 
   get remark(): string | undefined {
     const { tree } = this.statement.cell;
+    if (this.statement.isUnknown) {
+      return solutionRemark(this.statement);
+    }
     const start = tree.starts[this.statement.node];
     const end = scheduleOf(this.statement) ? lineEnd(tree.text, start) : Number.POSITIVE_INFINITY;
     const texts = tree.comments

@@ -251,7 +251,9 @@ export function power(left: Expression, right: Expression): Expression {
   if (left.kind === 'number' && right.kind === 'number' && Number.isFinite(left.value ** right.value)) {
     return number(left.value ** right.value);
   }
-  return isNumber(right, 1) ? left : { kind: 'binary', operator: Operator.Power, left, right };
+  const isEven = right.kind === 'number' && right.value % 2 === 0;
+  const base = isEven ? withoutSign(left) : left;
+  return isNumber(right, 1) ? left : { kind: 'binary', operator: Operator.Power, left: base, right };
 }
 
 const withoutSign = (expression: Expression) => (expression.kind === 'negated' ? expression.operand : expression);

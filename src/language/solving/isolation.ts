@@ -92,14 +92,16 @@ function fromPolynomial(tree: SyntaxTree, left: Expression, right: Expression, u
 
 /** `a x^2 + b x + c == 0`; and, should `a` come to zero, the root of what is left. */
 function fromQuadratic(polynomial: Polynomial): Expression[] {
-  const [c, b, a] = [0, 1, 2].map((degree) => polynomial.get(degree));
+  const parts = [0, 1, 2].map((degree) => polynomial.get(degree));
+  // Of two ways to write the same, the one whose square has no sign.
+  const [c, b, a] = parts[2]?.kind === 'negated' ? parts.map((part) => part && negate(part)) : parts;
   if (!a || !b) {
     return [];
   }
   if (!c) {
     return [divide(negate(b), a), multiply(number(0), divide(b, a))];
   }
-  const square = subtract(power(b, number(2)), multiply(number(4), multiply(a, c)));
+  const square = subtract(power(b, number(2)), multiply(multiply(number(4), a), c));
   const root = call('sqrt', square);
   const under = multiply(number(2), a);
   return [divide(add(negate(b), root), under), divide(subtract(negate(b), root), under), divide(negate(c), b)];

@@ -1,5 +1,5 @@
 import { type SyntaxTree, textOf } from '../syntax/tree';
-import type { Equation, Unknown } from './system';
+import type { Equation, Unknown } from './plan';
 
 /** What keeps equations from being solved, at a node of the sheet. */
 export interface Report {

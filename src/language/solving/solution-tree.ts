@@ -1,6 +1,6 @@
 import { children, Node, Operator, type SyntaxTree, textOf } from '../syntax/tree';
 import { type Expression, valueChildren } from './expression';
-import type { Equation, Unknown, Way } from './system';
+import type { Equation, Unknown, Way } from './plan';
 
 type Arrays = { -readonly [K in keyof SyntaxTree]: SyntaxTree[K] extends ArrayLike<number> ? number[] : never };
 

@@ -1,7 +1,7 @@
 import { Node, type SyntaxTree } from '../syntax/tree';
+import { planOf } from './plan';
 import type { Report } from './reports';
 import { SolutionTree } from './solution-tree';
-import { planOf } from './system';
 
 /** What became of one Solve node. */
 export interface Solved {

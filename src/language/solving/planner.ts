@@ -1,99 +1,25 @@
-import { isBroken } from '../syntax/navigation';
-import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
-import { type Expression, holds, number, readExpression, readWhole, sizeOf, substitute, subtract } from './expression';
+import type { SyntaxTree } from '../syntax/tree';
+import { type Expression, holds, number, sizeOf, substitute, subtract } from './expression';
 import { isAlwaysZero, isLiteral } from './identity';
 import { isolate } from './isolation';
 import { isLinear } from './linearity';
+import type { Equation, Plan, Unknown, Way } from './plan';
 import { polynomialOf } from './polynomial';
 import { type Report, reports } from './reports';
 
-export interface Equation {
-  readonly node: number;
-  readonly left: Expression;
-  readonly right: Expression;
-}
-
-/** One name behind `solve`. */
-export interface Unknown {
-  readonly node: number;
-  readonly name: string;
-  readonly hasBounds: boolean;
-}
-
-/** How one unknown is found. What is found may use other unknowns by name. */
-export type Way = {
-  readonly unknown: Unknown;
-} /** From one equation: by a formula, of which there may be several, or else by a search between its bounds. */ & (
-  | { readonly kind: 'alone'; readonly equation: Equation; readonly formulas: readonly Expression[] }
-  /** From as many linear equations as there are unknowns. */
-  | { readonly kind: 'together'; readonly equations: readonly Equation[]; readonly unknowns: readonly Unknown[] }
-  | { readonly kind: 'none' }
-);
-
-export interface Plan {
-  readonly ways: readonly Way[];
-  /** Why there is no way for some of them. */
-  readonly report?: Report;
-}
-
 /** Longer expressions are not worked with: nobody could read them, and time must stay bounded. */
 const longest = 200;
-/** Longer equations, in characters, are not turned round at all. */
-const longestWritten = 2000;
-/** More unknowns than this are not solved for at once. */
-const mostUnknowns = 12;
+/** Of three and more linear equations, formulas no longer than this are shown. */
+const longestShown = 6;
 
-/** Finds a way to each unknown of a Solve node from the equations below it, without knowing what anything stands for. */
-export function planOf(tree: SyntaxTree, solve: number): Plan {
-  const below = [...children(tree, solve)];
-  const unknowns = below.filter((node) => tree.kinds[node] === Node.Unknown).map((node) => unknownAt(tree, node));
-  const names = new Set(unknowns.map(({ name }) => name));
-  const none = (report?: Report): Plan => ({
-    ways: unknowns.map((unknown): Way => ({ kind: 'none', unknown })),
-    ...(report && { report }),
-  });
-  if (isBroken(tree, solve) || names.size < unknowns.length) {
-    return none(); // Reported already, or as a name that is defined twice.
-  }
-  const equations = below
-    .filter((node) => tree.kinds[node] === Node.Equation)
-    .map((node): Equation => {
-      const left = tree.firstChildren[node];
-      const right = tree.nextSiblings[left];
-      const isShort = tree.ends[node] - tree.starts[node] <= longestWritten;
-      const read = (side: number): Expression =>
-        isShort ? readExpression(tree, side, names) : readWhole(tree, side, names);
-      return { node, left: read(left), right: read(right) };
-    });
-  if (unknowns.length > mostUnknowns) {
-    return none(reports.tooManyUnknowns(unknowns, mostUnknowns));
-  }
-  const idle = unknowns.find(({ name }) => !equations.some((equation) => isIn(equation, name)));
-  if (idle) {
-    return none(reports.inNoEquation(idle));
-  }
-  if (equations.length < unknowns.length) {
-    return none(reports.tooFew(unknowns, equations.length));
-  }
-  if (equations.length > unknowns.length) {
-    return none(reports.tooMany(unknowns, equations));
-  }
-  return new Planner(tree, equations, unknowns).plan();
-}
-
-function unknownAt(tree: SyntaxTree, node: number): Unknown {
-  const name = tree.firstChildren[node];
-  const range = tree.nextSiblings[name];
-  return { node, name: textOf(tree, name), hasBounds: range >= 0 && tree.kinds[range] === Node.Range };
-}
-
-const isIn = ({ left, right }: Equation, name: string): boolean => holds(left, name) || holds(right, name);
+/** True when an unknown stands in an equation. */
+export const isIn = ({ left, right }: Equation, name: string): boolean => holds(left, name) || holds(right, name);
 
 /** True when a step found a way to an unknown, a report when there is none. */
 type Found = boolean | Report;
 
-class Planner {
-  private readonly ways = new Map<Unknown, Way>();
+export class Planner {
+  private ways = new Map<Unknown, Way>();
   /** What was found out about an equation: the unknowns in it, whether they cancel out, what each is when alone. */
   private readonly held = new Map<Equation, ReadonlySet<Unknown>>();
   private readonly empty = new Map<Equation, boolean>();
@@ -106,12 +32,18 @@ class Planner {
   ) {}
 
   plan(): Plan {
+    const found = this.finish();
+    const ways = this.unknowns.map((unknown): Way => this.ways.get(unknown) ?? { kind: 'none', unknown });
+    return { ways, ...(typeof found === 'object' && { report: found }) };
+  }
+
+  /** Finds a way to one unknown after the other, until there is one to each, or none to any. */
+  private finish(): Found {
     let found: Found = true;
     while (this.left.length > 0 && found === true) {
       found = this.fromOne() || this.fromLast() || this.bySubstitution() || this.stuck();
     }
-    const ways = this.unknowns.map((unknown): Way => this.ways.get(unknown) ?? { kind: 'none', unknown });
-    return { ways, ...(typeof found === 'object' && { report: found }) };
+    return found;
   }
 
   private get left(): Unknown[] {
@@ -168,7 +100,7 @@ class Planner {
 
   /**
    * Turns one equation round for one of several unknowns and puts that in all the others: the shortest, and rather one
-   * without bounds. Three and more linear equations are solved together, because their formulas are too long to read.
+   * without bounds. Three and more linear equations are solved together where their formulas are too long to read.
    */
   private bySubstitution(): boolean {
     const { left } = this;
@@ -176,46 +108,60 @@ class Planner {
     if (isIdle) {
       return false;
     }
-    if (left.length > 2 && this.areLinear()) {
-      return this.together();
+    const choices = this.choices();
+    const areLinear = this.areLinear();
+    if (left.length > 2 && areLinear) {
+      return this.byShortFormulas(choices) || this.together();
     }
-    const choices = this.equations
-      .flatMap((equation) =>
-        this.unknownsIn(equation).flatMap((unknown) => {
-          const formulas = this.isolated(equation, unknown);
-          return formulas.length === 1 ? [{ equation, unknown, formula: formulas[0] }] : [];
-        }),
-      )
-      .map((choice) => ({ ...choice, cost: this.costOf(choice) }))
-      .sort((a, b) => a.cost - b.cost);
-    for (const { equation, unknown, formula } of choices) {
-      const put = (side: Expression) => substitute(side, unknown.name, formula);
-      const others = this.equations.filter((other) => other !== equation);
-      const replaced = others.map((other) =>
-        this.isIn(other, unknown) ? { ...other, left: put(other.left), right: put(other.right) } : other,
-      );
-      if (replaced.every((other) => sizeOf(other.left) + sizeOf(other.right) <= longest)) {
-        this.take({ kind: 'alone', unknown, equation, formulas: [formula] });
-        this.equations = replaced;
-        return true;
-      }
-    }
-    return this.areLinear() && this.together();
+    return choices.some((choice) => this.put(choice)) || (areLinear && this.together());
   }
 
-  private costOf({
-    equation,
-    unknown,
-    formula,
-  }: {
-    equation: Equation;
-    unknown: Unknown;
-    formula: Expression;
-  }): number {
-    const stands = [equation.left, equation.right].some(
-      (side) => side.kind === 'unknown' && side.name === unknown.name,
+  /** Puts one formula after the other in its unknown's place, unless what that comes to in the end is too long to read. */
+  private byShortFormulas(choices: readonly Choice[]): boolean {
+    const { equations } = this;
+    const before = new Map(this.ways);
+    const first = choices.find((choice) => standsAlone(choice) && sizeOf(choice.formula) <= longestShown);
+    const isReadable = (way: Way) =>
+      way.kind === 'alone' && way.formulas.every((formula) => sizeOf(formula) <= longestShown);
+    if (
+      first &&
+      this.put(first) &&
+      this.finish() === true &&
+      [...this.ways].every(([unknown, way]) => before.has(unknown) || isReadable(way))
+    ) {
+      return true;
+    }
+    this.equations = equations;
+    this.ways = before;
+    return false;
+  }
+
+  /** Unknowns that one formula gives, the shortest first. */
+  private choices(): Choice[] {
+    const choices = this.equations.flatMap((equation) =>
+      this.unknownsIn(equation).flatMap((unknown) => {
+        const formulas = this.isolated(equation, unknown);
+        return formulas.length === 1 ? [{ equation, unknown, formula: formulas[0] }] : [];
+      }),
     );
-    return sizeOf(formula) + (unknown.hasBounds ? longest : 0) - (stands ? 1.5 : 0);
+    const costs = new Map(choices.map((choice) => [choice, costOf(choice)]));
+    return choices.sort((a, b) => costs.get(a)! - costs.get(b)!);
+  }
+
+  /** Puts a formula in its unknown's place; false where that makes an equation too long. */
+  private put({ equation, unknown, formula }: Choice): boolean {
+    const into = (side: Expression) => substitute(side, unknown.name, formula);
+    const replaced = this.equations
+      .filter((other) => other !== equation)
+      .map((other) =>
+        this.isIn(other, unknown) ? { ...other, left: into(other.left), right: into(other.right) } : other,
+      );
+    if (replaced.some((other) => sizeOf(other.left) + sizeOf(other.right) > longest)) {
+      return false;
+    }
+    this.take({ kind: 'alone', unknown, equation, formulas: [formula] });
+    this.equations = replaced;
+    return true;
   }
 
   private areLinear(): boolean {
@@ -281,3 +227,16 @@ class Planner {
     return true;
   }
 }
+
+/** An unknown, the equation that gives it and the formula. */
+interface Choice {
+  readonly equation: Equation;
+  readonly unknown: Unknown;
+  readonly formula: Expression;
+}
+
+const standsAlone = ({ equation, unknown }: Choice): boolean =>
+  [equation.left, equation.right].some((side) => side.kind === 'unknown' && side.name === unknown.name);
+
+const costOf = (choice: Choice): number =>
+  sizeOf(choice.formula) + (choice.unknown.hasBounds ? longest : 0) - (standsAlone(choice) ? 1.5 : 0);
