@@ -7,6 +7,7 @@ import { namesInSolution } from '../solving/solution-parts';
 import { children, Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { argumentNodes } from './arguments';
 import type { CheckingContext } from './checker';
+import { definedNodes } from './defined-nodes';
 import { Meaning } from './meaning';
 import { expressionsIn } from './schedules/expressions-in';
 import type { Type } from './type';
@@ -356,27 +357,4 @@ function parametersOf(tree: SyntaxTree, node: number): ReadonlySet<string> {
   }
   const parameters = tree.nextSiblings[tree.firstChildren[node]];
   return new Set([...children(tree, parameters)].map((child) => textOf(tree, child)));
-}
-
-/** The nodes whose text a statement defines as a name. */
-export function definedNodes(tree: SyntaxTree, node: number): number[] {
-  const first = tree.firstChildren[node];
-  switch (tree.kinds[node]) {
-    case Node.Definition:
-    case Node.FunctionDefinition:
-    case Node.BlockCall:
-    case Node.Schedule:
-    case Node.Input:
-      return first >= 0 && tree.kinds[first] === Node.Name ? [first] : [];
-    case Node.Solve:
-      return [...children(tree, node)]
-        .filter((child) => tree.kinds[child] === Node.Unknown)
-        .map((child) => tree.firstChildren[child]);
-    case Node.Unknown:
-      return [first];
-    case Node.Use:
-      return [...children(tree, node)].filter((child) => tree.kinds[child] === Node.Name);
-    default:
-      return [];
-  }
 }
