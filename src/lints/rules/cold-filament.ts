@@ -6,6 +6,8 @@ import { callNodes } from '../statement-kinds';
 
 const filament = /\b(lamp|bulb|filament|tungsten|incandescent|halogen)s?\b/i;
 const anyFilament = /lamp|bulb|filament|tungsten|incandescent|halogen/i;
+/** Words of one who held a meter to it, or says that it was cold. */
+const readCold = /\bcold\b|\bmeter\b|\bmeasured\b|\breads?\b|\breading\b|\bleads?\b|\bsocket\b|\bisolated\b/i;
 const hot = /\b(hot|lit|glowing|burning|running)\b/i;
 const inrush = /\binrush|\bswitch(ed|ing)? on\b|\bstarting\b|\bcontinuity\b/i;
 
@@ -19,6 +21,7 @@ export const coldFilament = defineLint({
   sources: ['lecture demonstration on a lamp that does not follow Ohm’s law: about 200 Ω lit, 18 Ω cold'],
   severity: 'warning',
   silent: [
+    'Nothing says that it was read cold or with a meter: a problem in a book states what the lamp has.',
     'The resistance was read lit, by volts over amperes.',
     '`heater` is told a hot factor, or that it is a filament: it then asks for the factor itself.',
     'The current as it is switched on is what is asked for, or only continuity.',
@@ -34,7 +37,13 @@ export const coldFilament = defineLint({
       return;
     }
     const load = ohmsAsLoad(statement);
-    if (load && filament.test(load.words) && !hot.test(load.words) && !inrush.test(load.words)) {
+    if (
+      load &&
+      filament.test(load.words) &&
+      readCold.test(load.words) &&
+      !hot.test(load.words) &&
+      !inrush.test(load.words)
+    ) {
       const ohms = Number.isNaN(load.ohms) ? 'This' : `${figure(load.ohms)} Ω`;
       report({
         span: load.span,

@@ -1,11 +1,12 @@
 import { type CircuitFact, figure } from '../../functions';
-import { type CallRecord, children, Node, Operator, spanOf } from '../../language';
+import { type CallRecord, children, Node, Operator, spanOf, textOf } from '../../language';
 import type { Fix, Span } from '../../text';
 import { argumentNode } from '../argument-places';
 import { continuousFactor } from '../continuous-factor';
 import { defineLint, type LintedStatement } from '../contract';
 import { type Place, resolved } from '../readings';
 import { callNodes } from '../statement-kinds';
+import { wordsBehind } from '../words';
 
 /** Arguments that functions multiply by 125 % themselves when the load is continuous. */
 const multiplied = ['load', 'current'];
@@ -21,6 +22,7 @@ export const doubleContinuousFactor = defineLint({
   severity: 'warning',
   silent: [
     'The load is said to be not continuous and is multiplied in the sheet.',
+    'The nameplate’s minimum is made of 125 % of a rated-load or full-load current, and the name or remark says so.',
     'The load is multiplied by something other than 1.25 or 125 %.',
   ],
   fix: 'Takes the factor out of the sheet, on a person’s word.',
@@ -41,7 +43,7 @@ export const doubleContinuousFactor = defineLint({
       for (const parameter of parameters) {
         const argument = argumentNode(statement, call, parameter);
         const found = argument === undefined ? undefined : factorIn({ ...statement, node: argument });
-        if (argument === undefined || !found) {
+        if (argument === undefined || !found || (parameter === 'mca' && isRatedCurrent(found.place, found.kept))) {
           continue;
         }
         const inPlace = found.place.cell === statement.cell && found.place.tree === statement.tree;
@@ -59,6 +61,15 @@ export const doubleContinuousFactor = defineLint({
     }
   },
 });
+
+/** Currents that a minimum circuit ampacity is made of, by 125 % of the largest. */
+const ratedCurrent = /\b(rla|flc|fla|bcsc|rated|full[- ]?load|compressor)\b/i;
+
+const isRatedCurrent = (place: Place, kept: number): boolean => {
+  const base = { ...place, node: kept };
+  const written = place.tree.kinds[kept] === Node.Name ? textOf(place.tree, kept).replaceAll('_', ' ') : '';
+  return ratedCurrent.test(`${written} ${wordsBehind(base)}`);
+};
 
 /** True when the function adds the 25 % itself. */
 function isContinuous(call: CallRecord): boolean {

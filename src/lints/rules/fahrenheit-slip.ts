@@ -13,6 +13,9 @@ const oddFrom: Readonly<Record<string, { readonly parameter: string; readonly ce
   largest_ocpd: { parameter: 'ambient', celsius: 72 },
 };
 
+/** The conductor tables' own temperature, in °C, is stated on purpose. */
+const tableTemperature = 75;
+
 const celsiusUnit = /^(°C|degC)$/;
 
 /** Degrees Celsius where Fahrenheit is likelier. */
@@ -24,7 +27,11 @@ export const fahrenheitSlip = defineLint({
     'changes a length by a fifth and an ampacity by half.',
   sources: ['common practice, no source'],
   severity: 'hint',
-  silent: ['The temperature is one that a reel or a roof has.', 'It is written in °F.'],
+  silent: [
+    'The temperature is one that a reel or a roof has.',
+    'It is 75 °C, that of the tables.',
+    'It is written in °F.',
+  ],
   fix: 'Writes °F, on a person’s word.',
   examples: {
     bad: ['left = conductor_length(0.52 Ω, 12 AWG Cu stranded, temperature: 68 °C, leads: 0.04 Ω)\n'],
@@ -41,7 +48,7 @@ export const fahrenheitSlip = defineLint({
         continue;
       }
       const value = tree.numbers[node];
-      if (celsiusUnit.test(tree.unitTexts[tree.units[node]]) && value > odd.celsius) {
+      if (celsiusUnit.test(tree.unitTexts[tree.units[node]]) && value > odd.celsius && value !== tableTemperature) {
         const span = { start: tree.unitStarts[node], end: tree.unitEnds[node] };
         report({
           span: argumentSpan(statement, call, odd.parameter),

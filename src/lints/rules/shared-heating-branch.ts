@@ -7,6 +7,7 @@ import { ratingFix } from '../device-fixes';
 import { cited } from '../editions';
 import { resolved } from '../readings';
 import { callNodes } from '../statement-kinds';
+import { wattDimension, writtenBase } from '../written-values';
 
 /** Largest branch circuit, in amperes, that two or more heating outlets may share. */
 const largestShared = 30;
@@ -21,7 +22,7 @@ export const sharedHeatingBranch = defineLint({
   sources: ['NEC 424.4(A)'],
   severity: 'warning',
   silent: [
-    'One heater has the circuit to itself.',
+    'One heater has the circuit to itself, with its blower or without.',
     'The device is 30 A or less.',
     'It is infrared heating outside dwellings on 40 A or 50 A: write `allow shared-heating-branch` with that as the reason.',
   ],
@@ -54,16 +55,20 @@ export const sharedHeatingBranch = defineLint({
   },
 });
 
-/** How many heaters a load adds up: `3 * 1500 W` is three, `1.5 kW + 2 kW` two; one when nothing tells. */
+/** How many heaters a load adds up: `3 * 1500 W` is three, `1.5 kW + 2 kW` two. Only watts are heaters: amperes may be a blower. */
 function outletsIn(tree: SyntaxTree, given: number): number {
   const node = ungrouped(tree, given);
+  if (tree.kinds[node] === Node.Quantity) {
+    return writtenBase(tree, node)?.dimension === wattDimension ? 1 : 0;
+  }
   if (tree.kinds[node] !== Node.Binary) {
-    return 1;
+    return 0;
   }
   const [left, right] = [...children(tree, node)];
   if (tree.operators[node] === Operator.Add) {
     return outletsIn(tree, left) + outletsIn(tree, right);
   }
-  const factor = [left, right].find((side) => tree.kinds[side] === Node.Number && Number.isInteger(tree.numbers[side]));
-  return tree.operators[node] === Operator.Multiply && factor !== undefined ? tree.numbers[factor] : 1;
+  const [factor, each] = tree.kinds[left] === Node.Number ? [left, right] : [right, left];
+  const isCount = tree.operators[node] === Operator.Multiply && Number.isInteger(tree.numbers[factor]);
+  return isCount && tree.kinds[factor] === Node.Number ? tree.numbers[factor] * outletsIn(tree, each) : 0;
 }
