@@ -1,3 +1,4 @@
+import type { DesignationReader, DesignationResult } from '../library';
 import { Node } from '../syntax/tree';
 import { type Checker, replacing } from './checker';
 import type { Type } from './type';
@@ -14,7 +15,8 @@ export function checkDesignation(c: Checker, node: number): Type {
     }
   }
   const reader = c.context.library.designation;
-  const result = reader.read(
+  const result = read(
+    reader,
     c.text(size),
     words.map((word) => c.text(word)),
   );
@@ -27,5 +29,37 @@ export function checkDesignation(c: Checker, node: number): Type {
     return unknownType;
   }
   c.meaning.designations.set(node, result);
-  return { kind: 'object', object: reader.type };
+  return typeOf(reader);
+}
+
+/** So many different sizes are kept; a sheet has few. */
+const mostKept = 1000;
+const kept = new WeakMap<DesignationReader, Map<string, DesignationResult>>();
+
+/** A size reads the same wherever it stands, and a long schedule says the same few over and over. */
+function read(reader: DesignationReader, size: string, words: readonly string[]): DesignationResult {
+  let known = kept.get(reader);
+  if (!known || known.size > mostKept) {
+    known = new Map();
+    kept.set(reader, known);
+  }
+  const key = [size, ...words].join('\n');
+  let result = known.get(key);
+  if (!result) {
+    result = reader.read(size, words);
+    known.set(key, result);
+  }
+  return result;
+}
+
+const types = new WeakMap<DesignationReader, Type>();
+
+/** One object for each reader, so that tables can be keyed by it. */
+function typeOf(reader: DesignationReader): Type {
+  let type = types.get(reader);
+  if (!type) {
+    type = { kind: 'object', object: reader.type };
+    types.set(reader, type);
+  }
+  return type;
 }

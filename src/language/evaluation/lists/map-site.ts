@@ -1,4 +1,5 @@
 import type { Type } from '../../checking/type';
+import { Columns, isArithmetic } from '../columns';
 import type { Gradient } from '../gradient';
 import { type Machine, NoValue, noValue, type Site } from '../machine';
 import { runWithDoubt } from '../propagation';
@@ -34,13 +35,30 @@ export interface MapPlan {
   hole(machine: Machine, index: number): Hole;
 }
 
+/** The items of a list: numbers, or objects. */
+type Column = Float64Array | unknown[];
+
+const isNumbers = (list: unknown): boolean => list instanceof Float64Array;
+
+/** Items that are worked on together: enough to make light of each instruction, few enough to stay in the cache. */
+const itemsAtOnce = 1024;
+
 /** Runs code for each item of lists of one length: an operator over lists, a computed column. */
 export class MapSite implements Site {
   constructor(readonly plan: MapPlan) {}
 
   run(machine: Machine): void {
-    const { code } = this.plan;
-    this.fill(machine, () => machine.run(code.start, code.end));
+    const { inputs, code } = this.plan;
+    const lists = inputs.map(({ list }) => machine.objects[list]);
+    if (lists.length > 0 && lists.every(isNumbers) && isArithmetic(machine, code.start, code.end)) {
+      this.fill(machine, (columns, result) =>
+        this.byColumns(machine, columns as Float64Array[], result as Float64Array),
+      );
+    } else {
+      this.fill(machine, (columns, result) =>
+        this.byItems(machine, columns, result, () => machine.run(code.start, code.end)),
+      );
+    }
   }
 
   runWithDoubt(machine: Machine): void {
@@ -50,7 +68,7 @@ export class MapSite implements Site {
     const doubts: (Doubt | undefined)[] = [];
     const of = inputs.map(({ list }) => ({ gradients: uncertain.items(list), doubts: uncertain.itemDoubts(list) }));
     const mark = uncertain.mark();
-    this.fill(machine, (index) => {
+    const runOne = (index: number) => {
       for (const [i, { item }] of inputs.entries()) {
         uncertain.clear(item, 1);
         uncertain.setGradient(item, of[i].gradients?.[index]);
@@ -60,7 +78,8 @@ export class MapSite implements Site {
       gradients.push(uncertain.gradient(code.result));
       doubts.push(uncertain.doubt(code.result));
       uncertain.rewind(mark);
-    });
+    };
+    this.fill(machine, (columns, result) => this.byItems(machine, columns, result, runOne));
     for (const { item } of inputs) {
       uncertain.clear(item, 1);
     }
@@ -70,26 +89,58 @@ export class MapSite implements Site {
     uncertain.setItemDoubts(target, doubts);
   }
 
-  /** Makes the list, with `runOne` for each item. */
-  private fill(machine: Machine, runOne: (index: number) => void): void {
-    const { inputs, code, element, target, node } = this.plan;
+  /** Makes the list, which `work` fills from those that go in. */
+  private fill(machine: Machine, work: (columns: readonly Column[], result: Column) => void): void {
+    const { inputs, element, target, node } = this.plan;
     const lists = inputs.map(({ list }) => machine.objects[list]);
     const missing = lists.find(isMissing);
     if (missing) {
       machine.objects[target] = missing instanceof NoValue ? missing : noValue;
       return;
     }
-    const columns = lists as ArrayLike<unknown>[];
+    const columns = lists as Column[];
     const length = this.plan.length ?? columns[0].length;
     if (columns.some((column) => column.length !== length)) {
       machine.objects[target] = new NoValue('unlike-lengths', unlikeLengths(columns), node);
       return;
     }
     const isNumber = element.kind === 'quantity' || element.kind === 'boolean';
-    const result: Float64Array | unknown[] = isNumber ? new Float64Array(length) : new Array(length);
+    const result: Column = isNumber ? new Float64Array(length) : new Array(length);
     const holes = new Map<number, Hole>();
-    const outer = machine.row;
+    work(columns, result);
     for (let index = 0; index < length; index++) {
+      const value = result[index];
+      if (isNumber ? !Number.isFinite(value) : value === undefined || isMissing(value)) {
+        holes.set(index, this.holeBefore(machine, columns, index) ?? this.plan.hole(machine, index));
+        result[index] = isNumber ? Number.NaN : noValue;
+      }
+    }
+    machine.objects[target] = result;
+    if (holes.size > 0) {
+      machine.holes.set(result, holes);
+    }
+  }
+
+  /** An instruction at a time, done for many items in a row. */
+  private byColumns(machine: Machine, lists: readonly Float64Array[], result: Float64Array): void {
+    const { inputs, code } = this.plan;
+    const columns = new Columns(machine, Math.min(itemsAtOnce, result.length));
+    for (let from = 0; from < result.length; from += itemsAtOnce) {
+      const count = Math.min(itemsAtOnce, result.length - from);
+      for (const [i, { item }] of inputs.entries()) {
+        columns.column(item).set(lists[i].subarray(from, from + count));
+      }
+      columns.run(code.start, code.end, count);
+      result.set(columns.column(code.result).subarray(0, count), from);
+    }
+  }
+
+  /** All instructions for one item, then for the next. */
+  private byItems(machine: Machine, columns: readonly Column[], result: Column, runOne: (index: number) => void): void {
+    const { inputs, code } = this.plan;
+    const isNumber = result instanceof Float64Array;
+    const outer = machine.row;
+    for (let index = 0; index < result.length; index++) {
       machine.row = index;
       for (let i = 0; i < inputs.length; i++) {
         const column = columns[i];
@@ -101,22 +152,13 @@ export class MapSite implements Site {
         }
       }
       runOne(index);
-      const value = isNumber ? machine.numbers[code.result] : machine.objects[code.result];
-      result[index] = value;
-      if (isNumber ? !Number.isFinite(value) : isMissing(value)) {
-        holes.set(index, this.holeBefore(machine, columns, index) ?? this.plan.hole(machine, index));
-        result[index] = isNumber ? Number.NaN : noValue;
-      }
+      result[index] = isNumber ? machine.numbers[code.result] : machine.objects[code.result];
     }
     machine.row = outer;
-    machine.objects[target] = result;
-    if (holes.size > 0) {
-      machine.holes.set(result, holes);
-    }
   }
 
   /** What is missing already in what goes in. */
-  private holeBefore(machine: Machine, columns: readonly ArrayLike<unknown>[], index: number): Hole | undefined {
+  private holeBefore(machine: Machine, columns: readonly Column[], index: number): Hole | undefined {
     for (const column of columns) {
       const hole = machine.holes.get(column)?.get(index);
       if (hole) {
