@@ -1,4 +1,4 @@
-import type { QuantityValue, ScheduleView, Value } from '../language';
+import type { ColumnTotal, QuantityValue, ScheduleView, Value } from '../language';
 import { fromBase, type Unit, withPrefix } from '../units';
 import { usualDigits } from './number';
 import type { Block } from './output';
@@ -24,7 +24,7 @@ export function scheduleTable(
   const shown = rows.slice(0, most);
   const cellsOf = (name: string) =>
     shown.map((row): Value | undefined => (row.kind === 'record' ? row.fields.get(name) : undefined));
-  const total = (name: string) => totals.find(({ column }) => column === name)?.total;
+  const total = (name: string) => totals.find(({ column }) => column === name);
   const printed = columns.map((column) => columnText(column, cellsOf(column.name), total(column.name)));
   const lines = shown.map((_, row) => printed.map(({ cells }) => cells[row]));
   const more = rows.length - shown.length;
@@ -45,24 +45,29 @@ export function scheduleTable(
 }
 
 /** One column as text; all its numbers are in one unit, which the heading has. */
-function columnText({ name, unit, unitIsDerived }: Column, cells: readonly (Value | undefined)[], total?: Value) {
+function columnText(
+  { name, unit, unitIsDerived, isWritten }: Column,
+  cells: readonly (Value | undefined)[],
+  total: ColumnTotal | undefined,
+) {
   if (!unit) {
     return { head: name, cells: cells.map(cellText), foot: '' };
   }
   const shownIn = unitIsDerived ? withPrefix(largest(cells), unit) : unit;
   const text = (value: Value | undefined) =>
-    value?.kind === 'quantity' ? magnitudeIn(value, shownIn) : cellText(value);
+    value?.kind === 'quantity' ? magnitudeIn(value, shownIn, isWritten) : cellText(value);
+  const count = total?.rows === undefined || total.total.kind === 'absent' ? '' : ` (${total.rows} of ${cells.length})`;
   return {
     head: shownIn.symbol === '' ? name : `${name} (${shownIn.symbol})`,
     cells: cells.map(text),
-    foot: total ? text(total) : '',
+    foot: total ? text(total.total) + count : '',
   };
 }
 
 const cellText = (value: Value | undefined): string => (!value || value.kind === 'absent' ? '–' : showValue(value));
 
-const magnitudeIn = (value: QuantityValue, unit: Unit): string =>
-  showMagnitude({ ...value, unit, unitIsDerived: false }, digitsOf(fromBase(value.base, unit)));
+const magnitudeIn = (value: QuantityValue, unit: Unit, isWritten: boolean): string =>
+  showMagnitude({ ...value, unit, unitIsDerived: false }, isWritten ? digitsOf(fromBase(value.base, unit)) : undefined);
 
 /** The digits that show a number as it was written, where it is short; else the usual ones. */
 function digitsOf(value: number): number {

@@ -21,7 +21,12 @@ export type Type =
   | { readonly kind: 'record'; readonly name: string; readonly fields: ReadonlyMap<string, Type> }
   | { readonly kind: 'list'; readonly element: Type }
   /** Columns of one length; the type is that of each cell. */
-  | { readonly kind: 'schedule'; readonly columns: ReadonlyMap<string, Type> }
+  | {
+      readonly kind: 'schedule';
+      readonly columns: ReadonlyMap<string, Type>;
+      /** How many of the columns, the first ones, are written and not worked out. */
+      readonly written: number;
+    }
   /** `measures` is absent for a meter whose accuracy fits readings of any kind. */
   | { readonly kind: 'meter'; readonly measures?: Extract<Type, { kind: 'quantity' }> }
   /** After an error that was reported already; nothing more is said about it. */

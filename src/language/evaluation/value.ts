@@ -21,15 +21,25 @@ export type Value =
 /** What a schedule is beside its rows. */
 export interface ScheduleView {
   /** In order; with the unit that a column of quantities is shown in. */
-  readonly columns: readonly { readonly name: string; readonly unit?: Unit; readonly unitIsDerived?: boolean }[];
+  readonly columns: readonly ScheduleColumn[];
   /** Of the columns whose sum says something: powers, energies, lengths, weights, prices. */
   readonly totals: readonly ColumnTotal[];
 }
 
+export interface ScheduleColumn {
+  readonly name: string;
+  /** False for one that its formula gives. */
+  readonly isWritten: boolean;
+  readonly unit?: Unit;
+  readonly unitIsDerived?: boolean;
+}
+
 export interface ColumnTotal {
   readonly column: string;
-  /** Absent where a row has no value. */
+  /** Of the rows that have a value; absent where a row has none because of a problem. */
   readonly total: Value;
+  /** How many rows it is of, where cells are empty. */
+  readonly rows?: number;
 }
 
 export interface QuantityValue {

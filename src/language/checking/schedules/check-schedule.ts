@@ -48,7 +48,7 @@ export function checkSchedule(c: Checker, node: number): Type {
     rowSpan: (row) => grid.rowSpan(row),
   };
   c.meaning.schedules.set(node, meaning);
-  const type: Type = { kind: 'schedule', columns: known };
+  const type: Type = { kind: 'schedule', columns: known, written: written.length };
   c.meaning.types[node] = type;
   return type;
 }

@@ -29,7 +29,13 @@ export interface WrittenColumn {
   /** What the cells of a column of words say; else absent. */
   readonly words?: readonly (string | undefined)[];
   /** Why rows have no value here. */
-  readonly missing: ReadonlyMap<number, string>;
+  readonly missing: ReadonlyMap<number, MissingCell>;
+}
+
+export interface MissingCell {
+  readonly why: string;
+  /** True where the author left the cell empty, and nothing is wrong with it. */
+  readonly isEmpty: boolean;
 }
 
 export interface ComputedColumn {

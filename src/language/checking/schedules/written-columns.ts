@@ -8,7 +8,7 @@ import { powerRoute, reportMissingUnit } from '../sums';
 import type { Type } from '../type';
 import { plainNumberType, textType, unknownType } from '../types';
 import { emptyCell, type Grid } from './grid';
-import type { WrittenColumn } from './schedule-meaning';
+import type { MissingCell, WrittenColumn } from './schedule-meaning';
 
 interface ColumnCells {
   readonly grid: Grid;
@@ -56,13 +56,16 @@ export class RowProblems {
   }
 }
 
-const unusable = (name: string): string => `what stands in \`${name}\` cannot be used`;
+const unusable = (name: string): MissingCell => ({
+  why: `what stands in \`${name}\` cannot be used`,
+  isEmpty: false,
+});
 
 /** Finds the type that most cells of a column share, and reports the cells that do not fit. */
 export function typeColumn(c: Checker, column: ColumnCells, rows: RowProblems): WrittenColumn {
   const { grid, index, name, isWords } = column;
   const nodes = new Int32Array(grid.rows).fill(-1);
-  const missing = new Map<number, string>();
+  const missing = new Map<number, MissingCell>();
   for (let row = 0; row < grid.rows; row++) {
     const node = grid.node(row, index);
     if (node >= 0) {
@@ -70,7 +73,7 @@ export function typeColumn(c: Checker, column: ColumnCells, rows: RowProblems): 
       continue;
     }
     if (node === emptyCell) {
-      missing.set(row, `its cell in \`${name}\` is empty`);
+      missing.set(row, { why: `its cell in \`${name}\` is empty`, isEmpty: true });
     } else if (!isWords || grid.word(row, index) === undefined) {
       rows.add(grid.unreadable(row, index, name), row);
       missing.set(row, unusable(name));
@@ -82,7 +85,7 @@ export function typeColumn(c: Checker, column: ColumnCells, rows: RowProblems): 
 
 interface ReadCells extends ColumnCells {
   readonly nodes: Int32Array;
-  readonly missing: Map<number, string>;
+  readonly missing: Map<number, MissingCell>;
 }
 
 function columnOfWords(c: Checker, { grid, index, name, nodes, missing }: ReadCells, rows: RowProblems): WrittenColumn {

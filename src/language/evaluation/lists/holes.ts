@@ -6,6 +6,8 @@ export interface Hole {
   readonly place: string;
   /** Behind `because` or a colon: `its cell `load` is empty`. */
   readonly why: string;
+  /** True where a cell was left empty, or where what follows from one is wanted. */
+  readonly isEmpty?: boolean;
   /** Where it arose by a formula that came to nothing; absent for what was never written. */
   readonly arose?: { readonly row: number; readonly column: string };
 }

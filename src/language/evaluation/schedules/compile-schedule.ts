@@ -59,8 +59,8 @@ function compileWritten(
     }
   }
   const holes = new Map<number, Hole>();
-  for (const [row, why] of missing) {
-    holes.set(row, { place: placeOf(schedule, row), why });
+  for (const [row, cell] of missing) {
+    holes.set(row, { place: placeOf(schedule, row), ...cell });
   }
   compiler.site(
     new WrittenColumnSite({

@@ -21,7 +21,7 @@ function isSummable({ quantity }: QuantityOf): boolean {
 /** A schedule as a list of its rows, each a record of its cells. `read` makes a value of an item of a list. */
 export function readSchedule(
   machine: Machine,
-  { columns }: ScheduleOf,
+  { columns, written }: ScheduleOf,
   first: number,
   readList: (element: Type, slot: number) => readonly Value[],
 ): Value {
@@ -35,7 +35,7 @@ export function readSchedule(
       cells.set(name, values);
       rows = Math.max(rows, values.length);
       if (element.kind === 'quantity' && isSummable(element)) {
-        totals.push({ column: name, total: totalOf(machine, element, slot) });
+        totals.push({ column: name, ...totalOf(machine, element, slot) });
       }
     }
     slot++;
@@ -47,35 +47,44 @@ export function readSchedule(
     }
     return { kind: 'record', name: 'row', fields };
   });
-  return { kind: 'list', items, schedule: { columns: [...columns].map(columnOf), totals } };
+  return {
+    kind: 'list',
+    items,
+    schedule: { columns: [...columns].map((column, i) => columnOf(column, i < written)), totals },
+  };
 }
 
 const nothing: Value = { kind: 'absent', because: 'the column has no value that can be used' };
 
-const columnOf = ([name, type]: [string, Type]) => ({
+const columnOf = ([name, type]: [string, Type], isWritten: boolean) => ({
   name,
+  isWritten,
   ...(type.kind === 'quantity' && { unit: type.unit, unitIsDerived: type.unitIsDerived === true }),
 });
 
-/** The sum over all rows; absent where one has no value, because a total that leaves a load out is a wrong one. */
-function totalOf(machine: Machine, element: QuantityOf, slot: number): Value {
+/**
+ * The sum over the rows, and of how many where cells are empty; absent where a row has no value because of a problem,
+ * since a total that leaves a load out is a wrong one.
+ */
+function totalOf(machine: Machine, element: QuantityOf, slot: number): Omit<ColumnTotal, 'column'> {
   const values = machine.objects[slot] as Float64Array;
   const holes = machine.holes.get(values);
-  if (holes) {
-    return { kind: 'absent', because: `${holes.size} ${holes.size === 1 ? 'row has' : 'rows have'} no value here` };
+  const unknown = [...(holes?.values() ?? [])].filter(({ isEmpty }) => !isEmpty).length;
+  if (unknown > 0 || holes?.size === values.length) {
+    return { total: { kind: 'absent', because: `${unknown || holes?.size} rows have no value here` } };
   }
   const sum = new GradientSum();
   let base = 0;
   const gradients = machine.uncertain.items(slot);
   for (let row = 0; row < values.length; row++) {
-    base += values[row];
+    base += holes?.has(row) ? 0 : values[row];
     const gradient = gradients?.[row];
     if (gradient) {
       sum.add(gradient, 1);
     }
   }
   const gradient = sum.take();
-  return {
+  const total: Value = {
     kind: 'quantity',
     base,
     type: element.quantity,
@@ -83,4 +92,5 @@ function totalOf(machine: Machine, element: QuantityOf, slot: number): Value {
     unitIsDerived: element.unitIsDerived === true,
     ...(gradient && { uncertainty: uncertaintyOf(base, gradient) }),
   };
+  return { total, ...(holes && { rows: values.length - holes.size }) };
 }
