@@ -19,9 +19,12 @@ export function wrap(text: string, width: number, indent = '', firstIndent = ind
 export function wrapLines(text: string, width: number): string {
   return text
     .split('\n')
-    .map((line) => (line.length <= width ? line : broken(line, width)))
+    .map((line) => (line.length <= width || isRowOfTable.test(line) ? line : broken(line, width)))
     .join('\n');
 }
+
+/** Columns that are broken stand below one another no more, so a row of a table is left to the terminal. */
+const isRowOfTable = /\S {2,}\S.* {2,}\S/;
 
 function broken(line: string, width: number): string {
   const indent = `${/^ */.exec(line)![0]}    `;

@@ -11,4 +11,8 @@ describe('wrapping for a terminal', () => {
     assert.equal(wrapLines('short\n  I = a + b + c + d', 14), 'short\n  I = a + b +\n      c + d');
     assert.equal(wrapLines('unbreakable-word', 5), 'unbreakable-word');
   });
+
+  it('leaves the rows of a table whole', () => {
+    assert.equal(wrapLines('tag  load  amps\nP1   3 kW  12.5', 8), 'tag  load  amps\nP1   3 kW  12.5');
+  });
 });

@@ -27,12 +27,12 @@ describe('a schedule as a table', () => {
       text.split('Worked')[0],
       [
         'stalls',
-        '  tag     load (kW)  volts (V)  run (ft)  amps (A)',
-        '  ------  ---------  ---------  --------  --------',
-        '  fryer         3.6        240        42        15',
-        '  urn          1.44        120     32.81        12',
-        '  lights   0.041235        120         –  0.343625',
-        '  Total       5.081                    –',
+        '  tag     load (kW)  volts (V)        run (ft)  amps (A)',
+        '  ------  ---------  ---------  --------------  --------',
+        '  fryer         3.6        240              42        15',
+        '  urn          1.44        120           32.81        12',
+        '  lights   0.041235        120               –    0.3436',
+        '  Total       5.081             74.81 (2 of 3)',
         '',
       ].join('\n'),
     );
@@ -49,6 +49,13 @@ describe('a schedule as a table', () => {
       markdown,
       /\| tag \| load \(kW\) \| volts \(V\) \| run \(ft\) \| amps \(A\) \|\n\| --- \| ---: \| ---: \| ---: \| ---: \|\n\| fryer \| 3\.6 \|/,
     );
+  });
+
+  it('has no total where a row cannot be used', () => {
+    const session = new SheetSession();
+    const text = 'p = schedule\n  | tag | load |\n  | a | 3 W |\n  | b | 4 V |\n  | c | 5 W |';
+    session.update([{ id: 'cell', kind: 'calculation', text }]);
+    assert.match(toText(session.outputs('cell')), /Total +–/);
   });
 
   it('counts the rows that are too many to show, and totals them all the same', () => {
