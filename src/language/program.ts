@@ -59,6 +59,8 @@ export interface CallRecord {
   readonly facts: readonly Fact[];
   /** Syntax node of the call (Call or BlockCall) in the cell's tree; of the row where a schedule's row is the call. */
   readonly node: number;
+  /** True where a schedule is laid out as such calls and nobody wrote one: what it chooses for itself is used nowhere. */
+  readonly isImplied?: true;
   /** For a call of a schedule's row: the cells that its arguments stand in, by parameter. */
   readonly argumentNodes?: ReadonlyMap<string, number>;
 }

@@ -114,6 +114,14 @@ describe('rows of a schedule of circuits', () => {
     }
   });
 
+  it('ask nothing about a device or a conductor that the table does not name', () => {
+    const rows = 'p = schedule\n  | tag | load | voltage | conductor |\n  | P1 | 12.5 A | 120 V | 12 AWG Cu THHN |';
+    assert.deepEqual(found(rows), []);
+    const tight = rows.replace('12.5 A', '18 A');
+    assert.deepEqual(found(tight), ['continuous-load at 18 A']);
+    assert.match(sessionOf(tight).diagnostics('cell')[0].message, /Say so in a column `continuous`/);
+  });
+
   it('are judged once where a formula calls circuit itself', () => {
     const row = '  | P1  | 18 A | 120 V   | 40 ft  | 12 AWG Cu THHN | 20 A | yes        | general |';
     const formula =

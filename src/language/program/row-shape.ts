@@ -107,7 +107,16 @@ export class RowShape {
       }
       given.set(name, { ...argument, span: cell >= 0 ? spanOf(cells.tree, cell) : span });
     }
-    return { ...record, cell: this.statement.cell.id, span, nameSpan: span, arguments: given, node, argumentNodes };
+    return {
+      ...record,
+      cell: this.statement.cell.id,
+      span,
+      nameSpan: span,
+      arguments: given,
+      node,
+      argumentNodes,
+      isImplied: true,
+    };
   }
 }
 

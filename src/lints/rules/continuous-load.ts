@@ -68,11 +68,16 @@ export const continuousLoad = defineLint({
         deviceLacksFactor(fact)
       ) {
         reportDevice(statement, call, fact, report);
-      } else if (!fact.continuous && !fact.continuousGiven && hasNoFactorOfItsOwn.has(fact.kind) && wouldChange(fact)) {
+      } else if (
+        !fact.continuous &&
+        !fact.continuousGiven &&
+        hasNoFactorOfItsOwn.has(fact.kind) &&
+        wouldChange(call, fact)
+      ) {
         report({
           span: argumentSpan(statement, call, 'load'),
           severity: 'hint',
-          message: `Does this load run three hours or more? Then 125 % of ${figure(fact.loadCurrent)} A, ${figure(fact.loadCurrent * continuousFactor)} A, is required (${fact.edition}: 210.19, 210.20), which ${whatFails(fact)}. Say \`continuous: yes\` or \`continuous: no\`.`,
+          message: `Does this load run three hours or more? Then 125 % of ${figure(fact.loadCurrent)} A, ${figure(fact.loadCurrent * continuousFactor)} A, is required (${fact.edition}: 210.19, 210.20), which ${whatFails(fact)}. ${howToSay(call)}`,
           fixes: ['no', 'yes'].flatMap((answer) =>
             statementFix(statement, call, 'continuous', answer, `State \`continuous: ${answer}\``),
           ),
@@ -103,10 +108,19 @@ function reportDevice(statement: LintedStatement, call: CallRecord, fact: Circui
 }
 
 /** True when what the sheet names, or what was chosen for it, passes without the factor and fails with it. */
-const wouldChange = (fact: CircuitFact): boolean =>
-  !exceeds(fact.requiredAmpacity, fact.totalAmpacity) &&
-  !exceeds(fact.loadCurrent, fact.ocpd) &&
-  (exceeds(withFactor(fact), fact.totalAmpacity) || exceeds(withFactor(fact), fact.ocpd));
+function wouldChange({ isImplied }: CallRecord, fact: CircuitFact): boolean {
+  const fails = (bound: number, given: boolean) => (given || !isImplied) && exceeds(withFactor(fact), bound);
+  return (
+    !exceeds(fact.requiredAmpacity, fact.totalAmpacity) &&
+    !exceeds(fact.loadCurrent, fact.ocpd) &&
+    (fails(fact.totalAmpacity, fact.conductorGiven) || fails(fact.ocpd, fact.ocpdGiven))
+  );
+}
+
+const howToSay = ({ isImplied }: CallRecord): string =>
+  isImplied
+    ? 'Say so in a column `continuous`, `yes` or `no` in each row.'
+    : 'Say `continuous: yes` or `continuous: no`.';
 
 const whatFails = (fact: CircuitFact): string =>
   exceeds(withFactor(fact), fact.totalAmpacity)
