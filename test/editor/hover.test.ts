@@ -187,4 +187,12 @@ describe('hover in a schedule', () => {
   it('tells of a schedule by its table', () => {
     assert.match(at('¦p ='), /schedule of 2 rows/);
   });
+
+  it('offers the columns of a schedule behind its name', () => {
+    const session = new SheetSession();
+    const text = `${panel}\nx = sum(p.`;
+    session.update([{ id: 'cell', kind: 'calculation', text }]);
+    const offered = completionsAt(session, 'cell', text.length).map(({ label }) => label);
+    assert.deepEqual(offered, ['tag', 'load', 'conductor', 'twice']);
+  });
 });

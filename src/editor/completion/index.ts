@@ -102,6 +102,11 @@ function* fields(program: Program, name: string): Generator<Offer> {
       yield offer('field', field, fieldMeaning(program, name, field));
     }
   }
+  if (type?.kind === 'schedule') {
+    for (const column of type.columns.keys()) {
+      yield offer('field', column, `all values of the column ${column}`);
+    }
+  }
 }
 
 /** Units as they are shown, each once; those of the trade's daily work before the rest. */
