@@ -1,16 +1,20 @@
-import { children, type NameInfo, Node, nodeAt, nodesBelow, type SyntaxTree, spanOf, textOf } from '../language';
+import { children, type NameInfo, Node, nodeAt, type SyntaxTree, spanOf, textOf } from '../language';
 import type { Span } from '../text';
+import { columnPlacesAt } from './column-places';
 import type { EditedSheet, Place } from './contract';
+import { valueNames } from './value-names';
 
-/** A name of the sheet or a parameter of one of its functions, with every place that it stands at. */
+/** A name of the sheet, a parameter of one of its functions or a column of a schedule, with every place that it stands at. */
 export interface NamedPlaces {
   readonly name: string;
   /** Where it stands under the cursor. */
   readonly at: Span;
   readonly definition: Place;
   readonly references: readonly Place[];
-  /** What the sheet knows of it; absent for a parameter, which only its function's body sees. */
+  /** What the sheet knows of it; absent for a parameter, which only its function's body sees, and for a column. */
   readonly info?: NameInfo;
+  /** For a column: the schedule that it belongs to. */
+  readonly schedule?: string;
 }
 
 /** The name at an offset; undefined for anything that the sheet does not define. */
@@ -24,6 +28,10 @@ export function namedPlacesAt(sheet: EditedSheet, cell: string, offset: number):
   const parameter = parameterPlaces(tree, cell, found.parents[0] ?? found.node, found.node);
   if (parameter) {
     return { ...parameter, at };
+  }
+  const column = columnPlacesAt(sheet.program, cell, offset);
+  if (column) {
+    return { ...column, at };
   }
   const info = sheet.program.names().get(textOf(tree, found.node));
   if (!info) {
@@ -59,30 +67,4 @@ function parameterPlaces(
   }
   const place = (one: number): Place => ({ cell, span: spanOf(tree, one) });
   return { name, definition: place(declared), references: used.map(place) };
-}
-
-/** Name nodes that stand for a value: not fields, not argument names, not what is called. */
-export function* valueNames(tree: SyntaxTree, expression: number): Generator<number> {
-  const skipped = new Set<number>();
-  for (const node of nodesBelow(tree, expression)) {
-    const [first, second] = children(tree, node);
-    switch (tree.kinds[node]) {
-      case Node.Member:
-        skipped.add(second);
-        break;
-      case Node.Argument:
-      case Node.Field:
-        if (second !== undefined) {
-          skipped.add(first);
-        }
-        break;
-      case Node.Call:
-        skipped.add(first);
-        break;
-      case Node.Name:
-        if (!skipped.has(node)) {
-          yield node;
-        }
-    }
-  }
 }

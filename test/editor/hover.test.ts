@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { completionsAt, definitionAt, hoverAt, referencesAt, SheetSession } from '../../src/core';
+import { cells } from './marked-cells';
 
 /** A session with one cell, and the offset of the `|` that its text holds. */
 function cellAt(marked: string) {
@@ -151,6 +152,17 @@ describe('definition and references', () => {
     assert.deepEqual(
       referencesAt(session, 'cell', offset).map(({ span }) => span.start),
       [0, 15, 27],
+    );
+  });
+
+  it('lead to a column of a schedule and to all that name it', () => {
+    const text =
+      'p = schedule\n  | tag | load | volts |\n  | --- | --- | --- |\n  | A | 2 kVA | 120 V |\n  amps = lo¦ad / volts\nx = p.load';
+    const { session, cell, offset } = cells(text);
+    const plain = text.replace('¦', '');
+    assert.deepEqual(
+      referencesAt(session, cell, offset).map(({ span }) => span.start),
+      [plain.indexOf('load |'), plain.indexOf('load / volts'), plain.lastIndexOf('load')],
     );
   });
 

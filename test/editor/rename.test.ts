@@ -69,6 +69,23 @@ describe('rename', () => {
     });
   });
 
+  it('renames a column of a schedule, its uses and its live values, and no name that is spelled alike', () => {
+    const rows = '  | tag | lo¦ad | volts |\n  | --- | --- | --- |\n  | A | 2 kVA | 120 V |';
+    const sheet = [
+      fenced(`load = 7\np = schedule\n${rows}\n  amps = load / volts`),
+      'All: `= sum(p.load)`, `= load`.\n',
+      fenced('total = sum(p.load) * load'),
+    ].join('\n');
+    assert.deepEqual(rename({ 'a.kft.md': sheet }, 'power'), {
+      'a.kft.md': [
+        'load = 7\np = schedule\n  | tag | power | volts |\n  | --- | --- | --- |\n  | A | 2 kVA | 120 V |\n  amps = power / volts',
+        'All: `= sum(p.power)`, `= load`.',
+        'total = sum(p.power) * load',
+      ].join('\n--\n'),
+    });
+    assert.match(String(rename({ 'a.kft.md': sheet }, 'volts')), /would mean something else/);
+  });
+
   it('keeps a parameter inside its function', () => {
     assert.deepEqual(rename({ 'a.kft.md': fenced('r = 2\nf(r, i) = ¦r * i\nx = f(r, 3)') }, 'ohms'), {
       'a.kft.md': 'r = 2\nf(ohms, i) = ohms * i\nx = f(r, 3)',

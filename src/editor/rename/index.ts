@@ -62,11 +62,17 @@ export function renameAt(
   if (problem !== undefined || newName === found.name) {
     return problem === undefined ? { edits: [] } : { problem };
   }
-  const reached = found.info ? sheetsWith(sheets, sheet, found.name) : [sheet];
+  const shared = found.info || found.schedule ? sheetsWith(sheets, sheet, found.schedule ?? found.name) : [sheet];
+  if (found.schedule !== undefined && shared.length > 1) {
+    const [other] = shared.filter((one) => one !== sheet);
+    return {
+      problem: `${other.file} takes \`${found.schedule}\` from another sheet and may name its columns. Rename the column by hand in both.`,
+    };
+  }
   const edits: CellEdits[] = [];
-  for (const one of reached) {
+  for (const one of shared) {
     const places = one === sheet ? [found.definition, ...found.references] : placesOf(one, found.name);
-    const made = editsIn(one, places, found.info ? found.name : undefined, newName);
+    const made = editsIn(one, places, found, newName);
     const clash = clashIn(one, made, found, newName);
     if (clash !== undefined) {
       return { problem: one === sheet ? clash : `${one.file}: ${clash}` };
@@ -103,16 +109,16 @@ function placesOf({ program }: RenamedSheet, name: string): Place[] {
 function editsIn(
   sheet: RenamedSheet,
   places: readonly Place[],
-  live: string | undefined,
+  { name, info, schedule }: NamedPlaces,
   newText: string,
 ): CellEdits[] {
   return sheet.cells.flatMap(({ id, kind, text }) => {
     const spans =
       kind === 'calculation'
         ? places.filter((place) => place.cell === id).map(({ span }) => span)
-        : live === undefined
-          ? []
-          : liveNames(text, live, sheet.program.library);
+        : info || schedule !== undefined
+          ? liveNames(text, name, sheet.program.library, schedule)
+          : []; // No prose sees a function's parameter.
     return spans.length === 0 ? [] : [{ file: sheet.file, cell: id, edits: spans.map((span) => ({ span, newText })) }];
   });
 }
@@ -127,7 +133,7 @@ function clashIn(
   found: NamedPlaces,
   newName: string,
 ): string | undefined {
-  if (sheet.program.names().has(newName)) {
+  if (found.schedule === undefined && sheet.program.names().has(newName)) {
     return `\`${newName}\` is defined already. Choose another name.`;
   }
   const program = createProgram(sheet.program.library);
