@@ -88,7 +88,7 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   async 'colours and answers in fences where the sheet is open as text'({ workbench, page }) {
     await workbench.open('kiln.kft.md');
-    await workbench.command('View: Reopen Editor With Text Editor');
+    await workbench.command('View: Reopen Editor with Text Editor');
     const editor = page.locator('.editor-instance .monaco-editor >> visible=true').first();
     const line = editor.locator('.view-line', { hasText: /^supply/ }).first();
     await line.waitFor();
