@@ -92,12 +92,10 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     const editor = page.locator('.editor-instance .monaco-editor >> visible=true').first();
     const line = editor.locator('.view-line', { hasText: /^supply/ }).first();
     await line.waitFor();
-    const colours = await line.locator('span span').evaluateAll((spans) => spans.map((span) => span.className));
-    assert.ok(new Set(colours).size >= 3, `the line has only the colours ${colours}`);
-    await editor
-      .locator('.view-line', { hasText: /^current/ })
-      .first()
-      .waitFor();
+    for (const text of ['240.6', 'V', '// at']) {
+      // Until the grammars are there every letter has the first colour.
+      await line.locator('span span:not(.mtk1)', { hasText: text }).first().waitFor();
+    }
     // The result at the line's end is drawn behind the text.
     await editor
       .locator('.view-line', { hasText: /^current.*=.*A$/ })
@@ -112,6 +110,8 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
       .frameLocator('iframe#active-frame');
     await preview.locator('.hljs-variable', { hasText: 'supply' }).first().waitFor();
     await preview.locator('.hljs-symbol', { hasText: 'AWG' }).first().waitFor();
+    await workbench.command('View: Close All Editors');
+    await page.locator('.tabs-container .tab').first().waitFor({ state: 'detached' });
   },
 
   async 'activates fast'({ workbench, page }) {
