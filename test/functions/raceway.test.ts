@@ -115,6 +115,12 @@ describe('the raceway of a circuit', () => {
     near(fact.areaIn2, 3 * 0.2679 + 0.0973, 1e-12);
   });
 
+  // Two lines and the neutral of 2/0 THHN, grounding conductor 6 AWG for 200 A: NEC Chapter 9 Table 5.
+  it('of a dwelling service holds its neutral too', () => {
+    const fact = factOf('x = circuit(kind: dwelling_service, load: 180 A, voltage: 240 V, ocpd: 200 A)');
+    near(fact.areaIn2, 3 * 0.2223 + 0.0507, 1e-12);
+  });
+
   it('says why there is none', () => {
     const because = (fields: string) => {
       const value = valueOf(`circuit(${fields})`);

@@ -25,7 +25,9 @@ export interface RacewayQuestion {
 /** Trade size of the raceway for one set of the circuit's conductors and its equipment grounding conductor. */
 export function circuitRaceway(call: Call, question: RacewayQuestion): string | Absent {
   const { given, conductor, egc, phases, sets, bundled } = question;
-  const own = phases === 3 ? 3 : 2;
+  // A dwelling's service has two lines and a neutral, which is taken as large as they are.
+  const withNeutral = question.kind === 'dwelling_service';
+  const own = phases === 3 || withNeutral ? 3 : 2;
   if (question.kind === 'cord') {
     return new Absent('a flexible cord runs in no raceway');
   }
@@ -46,7 +48,7 @@ export function circuitRaceway(call: Call, question: RacewayQuestion): string | 
     bare.bare || bare.insulation ? bare : { ...bare, insulation: conductor.insulation };
   const contents = [...Array<Conductor>(own).fill(conductor), ...(egc ? [covered(egc)] : [])];
   call.assume(
-    `${sets > 1 ? 'each of the raceways' : 'raceway'} holds ${own} circuit conductors${egc ? ` and the grounding conductor, ${conductorText(covered(egc))}` : ''}; no further neutral`,
+    `${sets > 1 ? 'each of the raceways' : 'raceway'} holds ${own} circuit conductors${egc ? ` and the grounding conductor, ${conductorText(covered(egc))}` : ''}; ${withNeutral ? 'the neutral as large as a line' : 'no further neutral'}`,
   );
   const found = chooseRaceway(call, type, contents, false);
   return found instanceof Failure ? new Absent(found.message) : found.row.tradeSize;
