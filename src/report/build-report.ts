@@ -5,6 +5,7 @@ import {
   assumptionParts,
   bannersOf,
   basisParts,
+  cautionParts,
   checksParts,
   circuitParts,
   findingsParts,
@@ -41,7 +42,7 @@ export function buildReport(input: ReportInput): ReportDocument {
     findings: () => findingsParts(input),
     assumptions: () => assumptionParts(input),
     'not checked': () => notChecked(input, absent),
-    cautions: () => [bullets(input.cautions)],
+    cautions: () => cautionParts(input),
     sources: () => sourceParts(input),
     signatures: () => signatureParts(input),
   };

@@ -216,6 +216,13 @@ export function sourceParts({ sources }: ReportInput): Part[] {
       ];
 }
 
+/** Stands in every report, whatever the sheet holds; the practice behind it is that of NFPA 70E Article 120. */
+const always =
+  'De-energise, lock out and prove dead before work. The adopted code with its local amendments, the listing of the ' +
+  'equipment, the authority having jurisdiction and a licensed person decide; this report is an aid and approves nothing.';
+
+export const cautionParts = ({ cautions }: ReportInput): Part[] => [bullets([...cautions, always])];
+
 export function signatureParts({ frontMatter: { prepared_by, checked_by } }: ReportInput): Part[] {
   return [
     {

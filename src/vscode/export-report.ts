@@ -82,7 +82,7 @@ export class ReportExport {
           ...(files && { files }),
         });
         const bytes = await writeReport(buildReport(reportInput(evaluation)), format, options);
-        await vscode.workspace.fs.writeFile(target, bytes);
+        await writeWhole(target, bytes);
       });
       return true;
     } catch (error) {
@@ -95,6 +95,19 @@ export class ReportExport {
 
   private async font(name: string): Promise<Uint8Array> {
     return vscode.workspace.fs.readFile(vscode.Uri.joinPath(this.extension, 'dist', 'fonts', name));
+  }
+}
+
+/** Beside the target first and then in its place, so that no half of a report is left where one was before. */
+async function writeWhole(target: vscode.Uri, bytes: Uint8Array): Promise<void> {
+  const { fs } = vscode.workspace;
+  const beside = target.with({ path: `${target.path}.part` });
+  try {
+    await fs.writeFile(beside, bytes);
+    await fs.rename(beside, target, { overwrite: true });
+  } catch (error) {
+    await fs.delete(beside).then(undefined, () => undefined); // It may not be there.
+    throw error;
   }
 }
 

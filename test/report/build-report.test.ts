@@ -157,4 +157,12 @@ price_6_AWG_Cu = 1.10 USD/ft`;
     assert.deepEqual(saying(table.totals).match(/31,?375/g)?.length, 1); // 250 · 251 / 2
     assert.equal(table.columns[1].align, 'right');
   });
+
+  it('always cautions, and says what to do before work', () => {
+    for (const cell of ['a = 1 V', 'R = 3 Ω']) {
+      const told = saying(section(reportOf(sheetOf('title: Any', cell)), 'Cautions'));
+      assert.match(told, /lock out and prove dead before work/);
+      assert.match(told, /a licensed person decide/);
+    }
+  });
 });

@@ -13,11 +13,14 @@ describe('a report of the sheet in front', () => {
   };
 
   it('is written as a web page, as Markdown, as CSV and as a workbook in every host', async () => {
-    const text = async (format: string) => new TextDecoder().decode(await written(format));
-    equal((await text('html')).startsWith('<!DOCTYPE html>'), true, 'a page');
-    equal((await text('md')).startsWith('# Export'), true, 'Markdown');
-    equal((await text('csv')).startsWith('Results'), true, 'CSV');
-    equal((await text('xlsx')).startsWith('PK'), true, 'a workbook');
+    for (const [format, start] of [
+      ['html', '<!DOCTYPE html>'],
+      ['md', '# Export'],
+      ['csv', 'Results'],
+      ['xlsx', 'PK'],
+    ]) {
+      equal(new TextDecoder().decode((await written(format)).slice(0, start.length)), start, format);
+    }
   });
 
   it('is written as PDF and as a document in Node.js; the web worker host says that it makes neither', async () => {
