@@ -1,13 +1,13 @@
 import { stringify } from 'csv-stringify/sync';
 import { headings } from './data-headings';
-import type { ReportDocument } from './document';
+import type { DataTable, ReportDocument } from './document';
 
 /**
  * The report's figures as comma-separated values (RFC 4180): one block a table with its name above, a blank line
  * between. Numbers have full precision and no unit; the unit stands in the column's heading.
  */
 export function writeCsv({ data }: ReportDocument): string {
-  return data
+  return (data.length > 0 ? data : [nothing])
     .map((table) =>
       stringify([[table.name], headings(table), ...table.rows.map((row) => row.map(safe))], {
         record_delimiter: '\r\n',
@@ -15,6 +15,8 @@ export function writeCsv({ data }: ReportDocument): string {
     )
     .join('\r\n');
 }
+
+const nothing: DataTable = { name: 'Results', columns: [{ title: 'The sheet has no results.' }], rows: [] };
 
 /** A text that a spreadsheet would take for a formula gets an apostrophe in front; numbers stay numbers. */
 function safe(cell: string | number | undefined): string | number {

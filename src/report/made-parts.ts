@@ -216,12 +216,19 @@ export function sourceParts({ sources }: ReportInput): Part[] {
       ];
 }
 
-/** Stands in every report, whatever the sheet holds; the practice behind it is that of NFPA 70E Article 120. */
-const always =
-  'De-energise, lock out and prove dead before work. The adopted code with its local amendments, the listing of the ' +
-  'equipment, the authority having jurisdiction and a licensed person decide; this report is an aid and approves nothing.';
+/** Stand in every report, whatever the sheet holds; the practice behind them is that of NFPA 70E Article 120. */
+const beforeWork = 'De-energise, lock out and prove dead before work.';
+const whoDecides =
+  'The adopted code with its local amendments, the listing of the equipment, the authority having jurisdiction and a ' +
+  'licensed person decide; this report is an aid and approves nothing.';
 
-export const cautionParts = ({ cautions }: ReportInput): Part[] => [bullets([...cautions, always])];
+export const cautionParts = ({ cautions }: ReportInput): Part[] => [
+  bullets([
+    beforeWork,
+    ...cautions,
+    ...(cautions.some((text) => text.includes('licensed person')) ? [] : [whoDecides]),
+  ]),
+];
 
 export function signatureParts({ frontMatter: { prepared_by, checked_by } }: ReportInput): Part[] {
   return [

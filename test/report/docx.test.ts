@@ -35,6 +35,17 @@ describe('DOCX', () => {
     assert.match(entries.get('word/styles.xml')!.text, /<w:lang w:val="en-US"/);
   });
 
+  it('begins no part of a long formula with its equals sign', async () => {
+    const cell = 'a = 1 V\nlong_name_of_a_voltage = a + a + a + a + a + a + a + a + a + a\n';
+    const xml = entriesOf(await bytesOf(sheetOf('title: Long', cell), 'docx')).get('word/document.xml')!.text;
+    const formulas = [...xml.matchAll(/<m:oMath>([\s\S]*?)<\/m:oMath>/g)].map(([, one]) => documentText(one).trim());
+    assert.ok(formulas.some((text) => text.startsWith('long_name_of_a_voltage=')));
+    assert.deepEqual(
+      formulas.filter((text) => text.startsWith('=')),
+      [],
+    );
+  });
+
   it('says what the sheet says', async () => {
     const text = documentText(entriesOf(await bytesOf(sheet, 'docx')).get('word/document.xml')!.text);
     for (const wanted of [

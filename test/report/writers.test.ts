@@ -57,4 +57,8 @@ describe('CSV', () => {
     assert.equal(current[2], 'A');
     assert.equal(rows.find(([name]) => name === 'bare')!.at(-1), "'=1+1");
   });
+
+  it('says so when there is nothing to list', async () => {
+    assert.equal(await written('csv', '# Prose alone\n'), 'Results\r\nThe sheet has no results.\r\n');
+  });
 });

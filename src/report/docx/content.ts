@@ -188,8 +188,10 @@ export class ContentMaker {
       return [this.maths(latex)];
     }
     const [first, second, ...others] = sidesOf(latex);
-    const start = second === undefined ? first : `${first} = ${second}`;
-    return [start, ...others.map((side) => `= ${side}`)].map((part) => this.maths(part));
+    const start = this.maths(second === undefined ? first : `${first} = ${second}`);
+    // The sign stands as text: a formula that begins with it is shown with a gap to be filled in.
+    const equals = () => new this.library.TextRun({ text: ' = ', font: 'Cambria Math' });
+    return [start, ...others.flatMap((side) => [equals(), this.maths(side)])];
   }
 
   private verdict(verdict: Verdict, size?: number): ParagraphChild {

@@ -5,8 +5,13 @@ import { fileInWorkspace, show, writeFile } from './sheets';
 const sheet = '---\ntitle: Export\ndate: 2026-11-12\n---\n\n# Export\n\n```kft\na = 2 V\nb = 3 * a\n```\n';
 
 describe('a report of the sheet in front', () => {
+  let file: vscode.Uri;
+  before(async () => {
+    file = await writeFile('export.kft.md', sheet); // Once: the editor reads a file that is written anew.
+  });
+
   const written = async (format: string): Promise<Uint8Array> => {
-    await show(await writeFile('export.kft.md', sheet));
+    await show(file);
     const target = fileInWorkspace(`export-out.${format}`);
     await vscode.commands.executeCommand('kilofoot.exportReport', { format, target });
     return vscode.workspace.fs.readFile(target);
