@@ -3,6 +3,7 @@ import { reportFormats } from '../core';
 import { compareSheets } from './commands/compare';
 import { evaluateFiles, type Format } from './commands/evaluate';
 import { explainName } from './commands/explain';
+import { explainValue } from './commands/explain-value';
 import { formatFiles } from './commands/format';
 import { exportReport, isReportFormat, refuseToReplace } from './commands/report';
 import { runCases } from './commands/run-cases';
@@ -44,40 +45,18 @@ function declare(console: Console, finish: (code: number) => void): Command {
     );
   const files = 'sheets to read; - is standard input';
 
-  later(
-    program
-      .command('run')
-      .description('results with their maths, checks, findings, sources')
-      .argument('<files...>', files)
-      .addOption(formatOption(Object.keys(reportFormats)))
-      .option('-o, --out <file>', 'write there instead of standard output')
-      .option('--set <name=value>', 'give an input of the sheet another value', collectInput, new Map())
-      .option('--cases <file>', 'run the sheet for each row of a CSV whose header names inputs; CSV comes out'),
-    ['--write'],
-  ).action(
-    async (
-      names: string[],
-      options: { format: string; out?: string; set: Map<string, string>; cases?: string },
-      command: Command,
-    ) => {
-      const { cases, set, out } = options;
-      if (cases === undefined) {
-        const { format, ...others } = options;
-        refuseToReplace(names, out);
-        finish(
-          isReportFormat(format)
-            ? await exportReport(names, { ...others, format }, console)
-            : await evaluateFiles(names, { ...others, format: format as Format }, console, sheetText),
-        );
-        return;
-      }
-      if (command.getOptionValueSource('format') !== 'default') {
-        throw new WrongCommandLine('--cases writes CSV: leave --format out.');
-      }
-      refuseToReplace([...names, cases], out);
-      finish(await runCases(names, { cases, set, out }, console));
-    },
-  );
+  program
+    .command('run')
+    .description('results with their maths, checks, findings, sources')
+    .argument('<files...>', files)
+    .addOption(formatOption(Object.keys(reportFormats)))
+    .option('-o, --out <file>', 'write there instead of standard output')
+    .option('--set <name=value>', 'give an input of the sheet another value', collectInput, new Map())
+    .option('--cases <file>', 'run the sheet for each row of a CSV whose header names inputs; CSV comes out')
+    .option('--write', 'also write the results into the sheet, in a block behind each cell')
+    .action(async (names: string[], options: RunOptions, command: Command) =>
+      finish(await runSheets(names, options, command.getOptionValueSource('format') === 'default', console)),
+    );
 
   program
     .command('check')
@@ -111,23 +90,55 @@ function declare(console: Console, finish: (code: number) => void): Command {
     .command('explain')
     .description('a function, lint, table, unit or conductor; memory lists every value that was seen in no publication')
     .argument('<name...>', 'such as voltage_drop, continuous-load, 310.16, kcmil, 12 AWG Cu')
-    .action((name: string[]) => finish(explainName(name.join(' '), console)));
+    .option('--in <file>', 'a name of this sheet: the chain back to what was measured, given, read and assumed')
+    .option('--budget', 'with --in: what the uncertainty of the value is made of')
+    .action(async (name: string[], { in: file, budget = false }: { in?: string; budget?: boolean }) => {
+      if (file === undefined && budget) {
+        throw new WrongCommandLine('--budget needs --in FILE: the sheet whose value it is about.');
+      }
+      finish(
+        file === undefined
+          ? explainName(name.join(' '), console)
+          : await explainValue(name.join(''), file, budget, console),
+      );
+    });
   return program;
 }
 
 const formatOption = (reports: readonly string[]): Option =>
   new Option('--format <format>', 'how to write it').default('text').choices(['text', 'json', ...reports]);
 
-/** Options that are planned: refused by name, so that nobody takes their silence for their work. */
-function later(command: Command, flags: readonly string[]): Command {
-  for (const flag of flags) {
-    const option = new Option(flag).hideHelp();
-    command.addOption(option);
-    command.on(`option:${option.name()}`, () =>
-      command.error(`error: ${option.long} is not available in this version`, { exitCode: 2 }),
+interface RunOptions {
+  readonly format: string;
+  readonly out?: string;
+  readonly set: ReadonlyMap<string, string>;
+  readonly cases?: string;
+  readonly write?: boolean;
+}
+
+/** `run`, in whichever of its ways the options ask for. */
+async function runSheets(
+  names: readonly string[],
+  options: RunOptions,
+  formatIsDefault: boolean,
+  console: Console,
+): Promise<number> {
+  const { cases, format, write, ...others } = options;
+  refuseToReplace([...names, ...(cases === undefined ? [] : [cases])], others.out);
+  if (cases !== undefined) {
+    if (!formatIsDefault || write) {
+      throw new WrongCommandLine('--cases writes CSV: leave --format and --write out.');
+    }
+    return runCases(names, { ...others, cases }, console);
+  }
+  if (write && (names.includes('-') || others.set.size > 0 || isReportFormat(format))) {
+    throw new WrongCommandLine(
+      '--write writes what the sheets themselves come to into their files: give it file names, no --set, and no report format.',
     );
   }
-  return command;
+  return isReportFormat(format)
+    ? exportReport(names, { ...others, format }, console)
+    : evaluateFiles(names, { ...others, write, format: format as Format }, console, sheetText);
 }
 
 function collectInput(given: string, before: Map<string, string>): Map<string, string> {

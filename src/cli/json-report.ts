@@ -31,7 +31,11 @@ function jsonValue(value: Value): object {
   switch (value.kind) {
     case 'quantity': {
       const { base, unit, uncertainty } = value;
-      const limits = uncertainty && { low: fromBase(uncertainty.low, unit), high: fromBase(uncertainty.high, unit) };
+      const limits = uncertainty && {
+        low: fromBase(uncertainty.low, unit),
+        // A reading over range has no upper end, and JSON no word for that.
+        ...(Number.isFinite(uncertainty.high) && { high: fromBase(uncertainty.high, unit) }),
+      };
       return { kind: 'quantity', value: fromBase(base, unit), unit: unit.symbol, ...limits, text };
     }
     case 'record': {

@@ -1,5 +1,5 @@
 import type { Colors } from 'picocolors/types';
-import { evidenceOf, headingsOf, type SheetEvaluation } from '../core';
+import { evidenceOf, headingsOf, liveParagraphs, type SheetEvaluation } from '../core';
 import { type Painter, toText } from '../display';
 import { findingText } from './finding-text';
 import { wrap, wrapLines } from './wrap';
@@ -49,11 +49,12 @@ const shownName = (name: string): string => (name === '-' ? 'standard input' : n
 
 /** Each cell's steps, under the headings of the prose between them. */
 function derivations({ cells, frontMatter }: SheetEvaluation, { colours, width }: TextStyle): string[] {
-  return cells.flatMap(({ cell, blocks }) => {
+  return cells.flatMap(({ cell, blocks, prose }) => {
     if (cell.kind === 'prose') {
-      return headingsOf(cell.text)
+      const headings = headingsOf(cell.text)
         .filter((heading) => heading.text !== frontMatter.title)
         .map((heading) => colours.bold(heading.text));
+      return [...headings, ...liveParagraphs(cell.text, prose?.live ?? []).map((text) => wrap(text, width))];
     }
     return blocks.length > 0 ? [wrapLines(toText(blocks, { paint: painter(colours) }), width)] : [];
   });

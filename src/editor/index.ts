@@ -15,3 +15,4 @@ export { type CellEdits, type RenamedSheet, type Renaming, renamableAt, renameAt
 export { selectionRangesAt } from './selection-ranges';
 export { type SemanticToken, semanticTokens, tokenModifiers, tokenTypes } from './semantic-tokens';
 export { type Signature, signatureAt } from './signature-help';
+export { uncertaintyBudget, why } from './why';

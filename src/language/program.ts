@@ -22,6 +22,10 @@ export interface StatementResult {
   readonly label?: string;
   /** The comment on its line. */
   readonly remark?: string;
+  /** Where the value comes from, as far as the form of the statement tells. */
+  readonly origin: ValueOrigin;
+  /** The results that this one was worked out from, in the order they stand in it; of other sheets too. */
+  readonly needs: readonly StatementResult[];
   /** For a name taken from another sheet: the file as this sheet names it, and what it came to there. */
   readonly taken?: { readonly file: string; readonly result?: StatementResult };
   /** Names that have no value because of an error elsewhere, and that this statement needs. */
@@ -45,6 +49,9 @@ export interface RowResult {
   /** A problem of the row, moved to where the sheet shows it. */
   placed(problem: Diagnostic): Diagnostic;
 }
+
+/** `given` is written there as it is; `measured` has a doubt of its own; `taken` is another sheet's. */
+export type ValueOrigin = 'given' | 'input' | 'measured' | 'taken' | 'computed';
 
 /** One call of a library function, as lints read it. */
 export interface CallRecord {
@@ -176,6 +183,13 @@ export interface OtherSheets {
   rows(file: string, from: string): GivenRows | SheetProblem;
 }
 
+/** The text of a cell. An aside is none of the sheet's own: it looks at names, and is not among those that use them. */
+export interface CellText {
+  readonly id: string;
+  readonly text: string;
+  readonly aside?: true;
+}
+
 /**
  * A sheet's cells as one program: parsed, bound, checked, compiled and run. Changing one cell does again only what
  * hangs on it; the outcome equals that of a new program with the same cells.
@@ -183,7 +197,7 @@ export interface OtherSheets {
 export interface Program {
   readonly library: Library;
   /** Cells in order. Texts that did not change are not parsed again. Returns the ids of cells whose results or diagnostics changed. */
-  update(cells: readonly { readonly id: string; readonly text: string }[]): ReadonlySet<string>;
+  update(cells: readonly CellText[]): ReadonlySet<string>;
   tree(cell: string): SyntaxTree | undefined;
   results(cell: string): readonly StatementResult[];
   diagnostics(cell: string): readonly Diagnostic[];

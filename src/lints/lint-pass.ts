@@ -33,10 +33,12 @@ interface Subject {
 const rowKinds = kindsOf([Node.Schedule]);
 
 /** The parts of a statement's result that hold for its rows, too. */
-const plain = ({ cell, index, kind, name, nameSpan, trace }: StatementResult) => ({
+const plain = ({ cell, index, kind, origin, needs, name, nameSpan, trace }: StatementResult) => ({
   cell,
   index,
   kind,
+  origin,
+  needs,
   name,
   nameSpan,
   trace,

@@ -92,6 +92,8 @@ const allowResult = (cell: string, tree: SyntaxTree, index: number): StatementRe
   index,
   span: { start: tree.starts[tree.statements[index]], end: tree.ends[tree.statements[index]] },
   kind: 'other',
+  origin: 'computed',
+  needs: [],
   trace: () => ({ steps: [] }),
   calls: () => [],
 });

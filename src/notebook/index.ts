@@ -5,5 +5,6 @@ export { noFrontMatter, type ReadFrontMatter, readFrontMatter } from './front-ma
 export { type Heading, headingsOf } from './headings';
 export { liveSpans } from './live-prose';
 export { readSheet } from './read-sheet';
+export { resultBlock, resultWord, savedResultIn, withSavedResults } from './saved-results';
 export type { SeverityLine } from './severities';
 export { writeSheet } from './write-sheet';

@@ -12,6 +12,7 @@ import {
 import type { TableFile } from '../tables';
 import type { Severity } from '../text';
 import type { FolderFiles } from './folder-files';
+import type { LiveValue } from './live-prose';
 import { SheetSession } from './sheet-session';
 
 /** A whole sheet, evaluated. Lines and columns count from 1 in the file. */
@@ -50,6 +51,8 @@ export interface EvaluatedCell {
   readonly cell: SheetCell;
   readonly results: readonly StatementResult[];
   readonly blocks: readonly Block[];
+  /** For prose: its Markdown with the live values in place, and those values. */
+  readonly prose?: { readonly markdown: string; readonly live: readonly LiveValue[] };
 }
 
 export interface CheckOutcome {
@@ -82,6 +85,9 @@ export function evaluateSheet(
       cell,
       results: calculated ? session.results(String(index)) : [],
       blocks: calculated ? session.outputs(String(index)) : [],
+      ...(!calculated && {
+        prose: { markdown: session.shownProse(String(index)), live: session.liveValues(String(index)) },
+      }),
     };
   });
   const diagnostics = [

@@ -11,6 +11,8 @@ export { type Evidence, evidenceOf } from './evidence';
 export { type Explanation, explain } from './explain';
 export { type FolderFiles, folderOf, pathInTree } from './folder-files';
 export { formatSheet } from './format-sheet';
+export { type LiveValue, liveParagraphs } from './live-prose';
 export { reportInput } from './report-input';
+export { type SavedEdit, savedEdits, savedText, writeResults } from './saved-results';
 export { type InputsSet, setInputs } from './set-inputs';
 export { type SessionCell, SheetSession } from './sheet-session';

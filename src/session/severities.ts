@@ -3,6 +3,9 @@ import { ruleById } from '../lints';
 import type { ReadFrontMatter } from '../notebook';
 import type { Diagnostic, Severity } from '../text';
 
+/** Saved results that are out of date: found beside the lints, because results are text by then. */
+export const staleResultCode = 'stale-result';
+
 type Severities = Readonly<Record<string, Severity | 'off'>>;
 
 /** How much each lint weighs in a sheet: as its front matter says, else as the settings do. */
@@ -14,7 +17,7 @@ export const severitiesInForce = (settings: Severities, { severities }: ReadFron
 /** Names below `severities:` that no lint has, each with the one that may have been meant. */
 export function unknownLints({ severities }: ReadFrontMatter): Diagnostic[] {
   return severities.flatMap(({ id, idSpan }) => {
-    if (ruleById.has(id)) {
+    if (ruleById.has(id) || id === staleResultCode) {
       return [];
     }
     const near = nearest(id, [...ruleById.keys()]);

@@ -2,13 +2,23 @@ import { type Block, blocksOf } from '../display';
 import { createProgram, type Library, type Program, type StatementResult } from '../language';
 import { createLibrary } from '../library';
 import { type AllowedFinding, type Caution, cautionsFor, type Linted, lint } from '../lints';
-import { type FrontMatter, noFrontMatter, type ReadFrontMatter, readFrontMatter, type SheetCell } from '../notebook';
+import {
+  type FrontMatter,
+  noFrontMatter,
+  type ReadFrontMatter,
+  readFrontMatter,
+  resultWord,
+  type SheetCell,
+  savedResultIn,
+} from '../notebook';
 import type { TableFile } from '../tables';
 import type { Diagnostic, Severity } from '../text';
 import type { FolderFiles } from './folder-files';
 import { FolderSheets } from './folder-sheets';
 import { libraryFor } from './library-for';
-import { severitiesInForce, unknownLints } from './severities';
+import { LiveProse, type LiveValue } from './live-prose';
+import { staleResult } from './saved-results';
+import { severitiesInForce, staleResultCode, unknownLints } from './severities';
 
 /** A cell as a session sees it; `id` is the host's own. */
 export interface SessionCell {
@@ -42,6 +52,7 @@ export class SheetSession {
   private current!: Program;
   private cells: readonly SessionCell[] = [];
   private linted: Linted = { findings: new Map(), allowed: [] };
+  private live = new Map<string, LiveProse>();
   private readonly shown = new Map<string, readonly Block[]>();
 
   constructor(options: { readonly tableFiles?: readonly TableFile[]; readonly files?: FolderFiles } = {}) {
@@ -79,9 +90,19 @@ export class SheetSession {
       add(changed, calculations(cells));
     }
     const evaluated = this.editionProblem === undefined ? calculations(cells) : [];
-    add(changed, [...this.current.update(evaluated)].map(withId));
+    this.readLive(cells);
+    const asides = this.editionProblem === undefined ? [...this.live.values()].flatMap((live) => live.asides) : [];
+    add(
+      changed,
+      [...this.current.update([...evaluated, ...asides])].map((id) => ({ id: id.split('\n')[0] })),
+    );
     this.lintAgain(evaluated, cells, changed);
     add(changed, [...gone].map(withId));
+    for (const [i, { id, text, kind }] of cells.entries()) {
+      if (kind === 'prose' && i > 0 && changed.has(cells[i - 1].id) && text.includes(resultWord)) {
+        changed.add(id); // Its saved results may be out of date now.
+      }
+    }
     for (const id of changed) {
       this.shown.delete(id);
     }
@@ -101,7 +122,14 @@ export class SheetSession {
   /** Problems of a cell in order of place: what the language says, then what the lints find. */
   diagnostics(cell: string): readonly Diagnostic[] {
     if (cell === this.frontCell) {
-      return this.front.diagnostics.concat(this.editionDiagnostics(), unknownLints(this.front));
+      return this.front.diagnostics.concat(
+        this.editionDiagnostics(),
+        unknownLints(this.front),
+        this.live.get(cell)?.diagnostics(this.current) ?? [],
+      );
+    }
+    if (!this.isCalculation(cell)) {
+      return [...this.stale(cell), ...(this.live.get(cell)?.diagnostics(this.current) ?? [])];
     }
     const found = [...this.current.diagnostics(cell), ...(this.linted.findings.get(cell) ?? [])];
     return found.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
@@ -115,6 +143,18 @@ export class SheetSession {
       this.shown.set(cell, blocks);
     }
     return blocks;
+  }
+
+  /** The values that a prose cell shows, in order; none for one without code spans that begin with `=`. */
+  liveValues(cell: string): readonly LiveValue[] {
+    return this.live.get(cell)?.values(this.current) ?? [];
+  }
+
+  /** A prose cell's Markdown with its live values in place, without results that were saved behind a calculation. */
+  shownProse(cell: string): string {
+    const text = this.live.get(cell)?.markdown(this.current) ?? this.cells.find(({ id }) => id === cell)?.text ?? '';
+    const saved = savedResultIn(text);
+    return saved ? text.slice(saved.span.end).replace(/^\s+/, '') : text;
   }
 
   /** The findings that `allow` statements silence, each with its reason: for a report. */
@@ -136,6 +176,29 @@ export class SheetSession {
       evaluated.map((cell) => cell.id),
       new Set(found),
     );
+  }
+
+  /** Saved results at the beginning of a prose cell that are out of date. */
+  private stale(cell: string): Diagnostic[] {
+    const at = this.cells.findIndex(({ id }) => id === cell);
+    const [before, { text }] = [this.cells[at - 1], this.cells[at] ?? { text: '' }];
+    const severity = severitiesInForce(this.severities, this.front)[staleResultCode];
+    if (before?.kind !== 'calculation' || severity === 'off' || !text.includes(resultWord)) {
+      return [];
+    }
+    const found = staleResult(text, this.outputs(before.id));
+    return found ? [severity ? { ...found, severity } : found] : [];
+  }
+
+  private readLive(cells: readonly SessionCell[]): void {
+    const before = this.live;
+    this.live = new Map();
+    for (const { id, kind, text } of cells) {
+      if (kind === 'prose' && text.includes('`')) {
+        const known = before.get(id);
+        this.live.set(id, known?.text === text ? known : new LiveProse(id, text, this.current.library.vocabulary));
+      }
+    }
   }
 
   private blocks(cell: string): readonly Block[] {

@@ -17,6 +17,7 @@ import { followTexts } from './text-documents';
 import { typedText } from './typed-text';
 import { WorkspaceFiles } from './workspace-files';
 import { WorkspaceTables } from './workspace-tables';
+import { writeResultsIntoSheet } from './write-results';
 
 /** Registers everything at once; nothing is evaluated before a sheet is opened. Gives the Markdown preview its colours. */
 export function activate(context: vscode.ExtensionContext) {
@@ -49,6 +50,7 @@ export function activate(context: vscode.ExtensionContext) {
     vscode.commands.registerCommand(commands.exportReport, (given) =>
       new ReportExport(context.extensionUri, sheets).run(given),
     ),
+    vscode.commands.registerCommand(commands.writeResults, () => writeResultsIntoSheet(sheets)),
     vscode.commands.registerCommand(commands.refresh, () => {
       const notebook = vscode.window.activeNotebookEditor?.notebook;
       if (notebook) {

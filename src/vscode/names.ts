@@ -6,6 +6,7 @@ export const commands = {
   refresh: 'kilofoot.refresh',
   showCautions: 'kilofoot.showCautions',
   exportReport: 'kilofoot.exportReport',
+  writeResults: 'kilofoot.writeResults',
 } as const;
 export const settings = {
   section: 'kilofoot',

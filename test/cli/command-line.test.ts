@@ -48,7 +48,6 @@ describe('the command line', () => {
       ['run', './a.kft.md', '--format', 'md', '-o', 'a.kft.md'],
       /would replace .*a\.kft\.md itself/,
     ],
-    ['planned writing', ['run', '-', '--write'], /--write is not available in this version/],
     ['an input without a value', ['run', '-', '--set', 'a'], /Expected name=value/],
     ['an input that no sheet has', ['run', '-', '--set', 'a=1'], /--set a: no input of that name/],
     ['nothing to explain', ['explain'], /missing required argument 'name'/],
@@ -69,7 +68,6 @@ describe('the command line', () => {
     for (const command of ['run', 'check', 'format', 'explain']) {
       assert.match(out, new RegExp(`^  ${command} `, 'm'));
     }
-    assert.doesNotMatch((await run(['run', '--help'])).out, /--write/);
   });
 
   it('writes results to a file whole, without colours, and leaves nothing beside it', async () => {

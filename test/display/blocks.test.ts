@@ -21,6 +21,8 @@ const statement = (part: Partial<StatementResult>, steps: readonly Step[] = []):
   index: 0,
   span: { start: 0, end: 1 },
   kind: 'definition',
+  origin: 'computed',
+  needs: [],
   trace: () => ({ steps }),
   calls: () => [],
   ...part,

@@ -1,5 +1,5 @@
 import { createColors } from 'picocolors';
-import type { SheetEvaluation } from '../../core';
+import { type SheetEvaluation, writeResults } from '../../core';
 import type { Console } from '../console';
 import { readSource, writeWhole } from '../files';
 import { FolderTree } from '../folder-tree';
@@ -14,6 +14,8 @@ export interface EvaluateOptions {
   readonly format: Format;
   readonly out?: string;
   readonly set?: ReadonlyMap<string, string>;
+  /** Writes each sheet's results into its file, behind the cells. */
+  readonly write?: boolean;
 }
 
 /**
@@ -22,7 +24,7 @@ export interface EvaluateOptions {
  */
 export async function evaluateFiles(
   names: readonly string[],
-  { format, out, set = new Map() }: EvaluateOptions,
+  { format, out, set = new Map(), write = false }: EvaluateOptions,
   console: Console,
   textOf: (name: string, evaluation: SheetEvaluation, style: TextStyle) => string,
 ): Promise<number> {
@@ -48,6 +50,11 @@ export async function evaluateFiles(
       console.err(`kilofoot: ${problem}\n`);
     }
     wellSoFar &&= evaluation.ok && tree.problems.length === 0;
+    const unwritten = write ? await writeInto(source, evaluation) : undefined;
+    if (unwritten) {
+      wellSoFar = false;
+      console.err(`kilofoot: ${unwritten}\n`);
+    }
     parts.push(
       format === 'json'
         ? `${JSON.stringify(jsonReport(source.name, evaluation))}\n`
@@ -61,4 +68,16 @@ export async function evaluateFiles(
     return 1;
   }
   return wellSoFar ? 0 : 1;
+}
+
+/** Writes results into the sheet's file, whole or not at all; returns what is wrong. */
+async function writeInto(
+  { name, bytes }: { readonly name: string; readonly bytes: Uint8Array },
+  evaluation: SheetEvaluation,
+): Promise<string | undefined> {
+  const written = writeResults(evaluation);
+  if (!written) {
+    return `${name}: nothing is written to a file that cannot be read as a sheet.`;
+  }
+  return Buffer.compare(bytes, written) === 0 ? undefined : writeWhole(name, written);
 }

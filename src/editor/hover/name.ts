@@ -5,6 +5,7 @@ import { citations } from '../citations';
 import { functionNamed } from '../known-functions';
 import { escaped, verbatim } from '../markdown';
 import { type Origin, originOf } from '../origin';
+import { why } from '../why';
 import { conductorOf, conductorPage } from './conductor';
 
 /** More lines of a derivation than this are left to the cell's own output. */
@@ -29,6 +30,11 @@ export function namePage(program: Program, info: NameInfo): string {
     const lines = toText(blocksOf(result)).split('\n');
     const shown = lines.length > longest ? [...lines.slice(0, longest), '…'] : lines;
     parts.push(origin(originOf(program, info), steps), verbatim(shown.join('\n'), 'text'));
+    const chain = (why(program, info.name) ?? '').split('\n');
+    if (chain.length > 2) {
+      const told = chain.length > longest ? [...chain.slice(0, longest), '… `kilofoot explain` tells the rest'] : chain;
+      parts.push('Goes back to:', verbatim(told.join('\n'), 'text'));
+    }
     const sources = citations(tablesIn(steps));
     if (sources.length > 0) {
       parts.push(`Tables used: ${sources.map(escaped).join('; ')}`);

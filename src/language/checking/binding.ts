@@ -117,6 +117,8 @@ export class Cell {
     readonly id: string,
     readonly written: SyntaxTree,
     readonly context: CheckingContext,
+    /** True for one that is not the sheet's own: what stands in it counts as no use of a name. */
+    readonly isAside = false,
   ) {
     const { tree, origins, solved } = withSolutions(written);
     this.tree = tree;

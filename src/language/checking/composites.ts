@@ -4,6 +4,7 @@ import { describe } from './describe';
 import { check, reportUnknownUnit } from './expressions';
 import { nearest } from './nearest';
 import { expectBoolean } from './operators';
+import { areLike, reportOverRange } from './over-range';
 import { powerRoute } from './sums';
 import type { Type } from './type';
 import { listOf, type QuantityOf, unknownType, writtenIn } from './types';
@@ -152,6 +153,10 @@ export function checkList(c: Checker, node: number): Type {
   let first = -1;
   for (let item = c.tree.firstChildren[node]; item >= 0; item = c.tree.nextSiblings[item]) {
     const type = flat(check(c, item));
+    if (type.kind === 'bound') {
+      reportOverRange(c, item);
+      return unknownType;
+    }
     if (type.kind === 'unknown') {
       element = unknownType;
       continue;
@@ -204,6 +209,9 @@ export function commonType(a: Type, b: Type): Type | undefined {
   if (a.kind === 'list' && b.kind === 'list') {
     const element = commonType(a.element, b.element);
     return element && listOf(element);
+  }
+  if (a.kind === 'bound' && b.kind === 'bound') {
+    return areLike(a, b) ? a : undefined;
   }
   return a.kind === b.kind && a.kind !== 'record' && a.kind !== 'schedule' ? a : undefined;
 }

@@ -60,6 +60,8 @@ export function describe(type: Type): string {
       return 'a schedule';
     case 'meter':
       return 'a meter';
+    case 'bound':
+      return `a reading over range (${type.end.unit.symbol})`;
     case 'unknown':
       return 'a value';
   }

@@ -8,6 +8,7 @@ import { checkDesignation } from './designations';
 import { checkWhere } from './lists';
 import { nearest } from './nearest';
 import { checkBinary, checkUnary } from './operators';
+import { checkOverRange } from './over-range';
 import { checkPlusMinus, checkReading } from './readings';
 import type { Type } from './type';
 import { booleanType, plainNumberType, textType, unknownType, writtenIn } from './types';
@@ -61,7 +62,7 @@ function infer(c: Checker, node: number): Type {
     case Node.Together:
       return checkTogether(c, node);
     case Node.OverRange:
-      return notAvailable(c, node, 'A reading over range');
+      return checkOverRange(c, node);
     case Node.Where:
       return checkWhere(c, node);
     default:

@@ -5,6 +5,7 @@ import { type Checker, replacing } from './checker';
 import { describe } from './describe';
 import { check } from './expressions';
 import { bundleOf, itemOf } from './lists';
+import { reachOf, reportOverRange } from './over-range';
 import { reportMisfit, reportTemperatureFactor } from './sums';
 import type { Type } from './type';
 import { booleanType, listOf, type QuantityOf, unknownType } from './types';
@@ -122,10 +123,11 @@ function constantOf(c: Checker, node: number): number | undefined {
 
 function checkComparison(c: Checker, node: number, operator: Operator, left: Type, right: Type): Type {
   const isEquality = operator === Operator.Equal || operator === Operator.NotEqual;
-  if (left.kind === 'quantity' && right.kind === 'quantity') {
-    const problem = misfit(left.quantity, right.quantity);
+  const [a, b] = [reachOf(left), reachOf(right)];
+  if (a && b) {
+    const problem = misfit(a.quantity, b.quantity);
     if (problem) {
-      reportMisfit(c, node, left, right, problem);
+      reportMisfit(c, node, a, b, problem);
     }
     return booleanType;
   }
@@ -185,6 +187,10 @@ export function expectBoolean(c: Checker, type: Type, node: number, why: string)
 function reportOperand(c: Checker, node: number, left: Type, right: Type): Type {
   const leftNode = c.tree.firstChildren[node];
   const [culprit, type] = left.kind === 'quantity' ? [c.tree.nextSiblings[leftNode], right] : [leftNode, left];
+  if (type.kind === 'bound') {
+    reportOverRange(c, culprit);
+    return unknownType;
+  }
   const advice =
     type.kind === 'record' || type.kind === 'schedule'
       ? ` Name one of its ${type.kind === 'record' ? 'fields' : 'columns'}, such as \`${c.text(culprit)}.${firstOf(type)}\`.`

@@ -29,6 +29,8 @@ export type Type =
     }
   /** `measures` is absent for a meter whose accuracy fits readings of any kind. */
   | { readonly kind: 'meter'; readonly measures?: Extract<Type, { kind: 'quantity' }> }
+  /** A reading over range: more than a quantity like `end`, the end of the range. */
+  | { readonly kind: 'bound'; readonly end: Extract<Type, { kind: 'quantity' }> }
   /** After an error that was reported already; nothing more is said about it. */
   | { readonly kind: 'unknown' };
 

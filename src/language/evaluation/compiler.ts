@@ -9,6 +9,7 @@ import { measured } from '../measurement';
 import { compileSolution, compileTogether, type Emitter } from '../solving/compile-solution';
 import { textContent } from '../syntax/navigation';
 import { children, Node, Operator, textOf } from '../syntax/tree';
+import { BoundSite } from './bound-site';
 import { CallSite, type Watcher } from './call-site';
 import { compileConditional } from './compile-conditional';
 import { compileMathematics } from './compile-mathematics';
@@ -101,6 +102,8 @@ export class Compiler implements Emitter {
         return compileWhere(this, frame, node, target);
       case Node.Designation:
         return this.place(this.object(frame.meaning.designations.get(node)?.value), 1, target);
+      case Node.OverRange:
+        return this.place(this.expression(frame, tree.firstChildren[node]), 1, target);
       case Node.PlusMinus:
       case Node.Reading:
         return this.reading(frame, node, target);
@@ -216,6 +219,15 @@ export class Compiler implements Emitter {
     this.inUse = before;
     const { machine } = this;
     const type = this.typeOf(frame, leftNode);
+    const isOver = [type, this.typeOf(frame, rightNode)].map(({ kind }) => kind === 'bound');
+    if (isOver[0] || isOver[1]) {
+      const slot = this.slotFor(1, target);
+      const [end, other] = isOver[0] ? [left, right] : [right, left];
+      const beside = isOver[0] && isOver[1] ? undefined : other;
+      const written = textOf(tree, isOver[0] ? leftNode : rightNode);
+      this.site(new BoundSite(operationOf[operator] ?? Operation.NoValue, end, beside, isOver[0], slot, written));
+      return slot;
+    }
     if (type.kind !== 'quantity' && type.kind !== 'boolean') {
       const slot = this.slotFor(1, target);
       const object = type.kind === 'object' ? type.object : undefined;

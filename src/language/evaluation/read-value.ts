@@ -13,6 +13,7 @@ import type { QuantityValue, Value } from './value';
 export function hasValue(machine: Machine, type: Type, slot: number): boolean {
   switch (type.kind) {
     case 'quantity':
+    case 'bound':
     case 'boolean': {
       const number = machine.numbers[slot];
       return number - number === 0;
@@ -32,6 +33,8 @@ export function readValue(machine: Machine, type: Type, slot: number): Value {
   switch (type.kind) {
     case 'quantity':
       return uncertainQuantity(type, machine.numbers[slot], machine.uncertain.gradient(slot));
+    case 'bound':
+      return overRange(type.end, machine.numbers[slot]);
     case 'boolean': {
       const answer = machine.numbers[slot];
       const doubt = machine.uncertain.doubt(slot);
@@ -75,6 +78,18 @@ function readItems(machine: Machine, element: Type, slot: number): Value[] {
     return doubt && value.kind === 'boolean' ? { ...value, doubt } : value;
   });
 }
+
+/** More than the end of a meter's range: an interval without an upper end. */
+const overRange = (type: QuantityOf, end: number): Value => ({
+  ...quantityValue(type, end),
+  uncertainty: {
+    standard: Number.POSITIVE_INFINITY,
+    low: end,
+    high: Number.POSITIVE_INFINITY,
+    coverageFactor: 1,
+    sources: [],
+  },
+});
 
 /** Less doubt than this, of the value, is what rounding leaves where doubts cancel. */
 const roundingDoubt = 1e-11;

@@ -127,7 +127,13 @@ function marginOf(run: Replay, node: number): Value | undefined {
   const a = run.value(left);
   const b = run.value(right);
   const type: Type = types[left];
-  if (a?.kind !== 'quantity' || b?.kind !== 'quantity' || type.kind !== 'quantity') {
+  // How far a reading over range lies from a limit is not known.
+  if (
+    a?.kind !== 'quantity' ||
+    b?.kind !== 'quantity' ||
+    type.kind !== 'quantity' ||
+    types[right].kind !== 'quantity'
+  ) {
     return undefined;
   }
   const isBelow = operator === Operator.Less || operator === Operator.LessOrEqual;

@@ -7,7 +7,7 @@ import { Runner } from '../evaluation/runner';
 import { scheduleOf, valueInCell } from '../evaluation/schedules/row-replay';
 import type { Value } from '../evaluation/value';
 import type { Library } from '../library';
-import type { NameInfo, OtherSheets, Program, StatementResult } from '../program';
+import type { CellText, NameInfo, OtherSheets, Program, StatementResult } from '../program';
 import { valueInEquation } from '../solving/value-in-equation';
 import type { SyntaxTree } from '../syntax/tree';
 import { orderByDependency } from './dependency-order';
@@ -36,7 +36,7 @@ export class SheetProgram implements Program {
     this.used = new UsedSheets(this.sheet, others);
   }
 
-  update(cells: readonly { readonly id: string; readonly text: string }[]): ReadonlySet<string> {
+  update(cells: readonly CellText[]): ReadonlySet<string> {
     this.namesMade = undefined;
     const edited: Edited = { added: [], gone: [] };
     this.sheet.take(cells, edited);
@@ -152,7 +152,10 @@ export class SheetProgram implements Program {
   }
 
   names(): ReadonlyMap<string, NameInfo> {
-    this.namesMade ??= namesOf(this.sheet.names, this.sheet.cells.values());
+    this.namesMade ??= namesOf(
+      this.sheet.names,
+      [...this.sheet.cells.values()].filter(({ isAside }) => !isAside),
+    );
     return this.namesMade;
   }
 

@@ -5,7 +5,7 @@ import type { CheckingContext } from '../checking/checker';
 import type { FunctionDefinition, Library } from '../library';
 import { mathematics } from '../mathematics';
 import { measurement } from '../measurement';
-import type { GivenSheet, OtherSheets } from '../program';
+import type { CellText, GivenSheet, OtherSheets } from '../program';
 import { parse } from '../syntax/parser';
 
 const units = { readUnit };
@@ -48,15 +48,15 @@ export class Sheet {
   }
 
   /** Takes the cells as they are now; those whose text is the same stay as they are. */
-  take(cells: readonly { readonly id: string; readonly text: string }[], edited: Edited): void {
+  take(cells: readonly CellText[], edited: Edited): void {
     const before = this.cells;
     const after = new Map<string, Cell>();
-    for (const { id, text } of cells) {
+    for (const { id, text, aside } of cells) {
       const old = before.get(id);
       if (old && old.written.text === text) {
         after.set(id, old);
       } else {
-        const cell = new Cell(id, parse(text, this.library.vocabulary, units), this.context);
+        const cell = new Cell(id, parse(text, this.library.vocabulary, units), this.context, aside === true);
         edited.added.push(cell);
         after.set(id, cell);
       }

@@ -8,7 +8,7 @@ import type { Trace } from '../evaluation/trace';
 import { traceOf } from '../evaluation/trace-steps';
 import type { Value, Verdict } from '../evaluation/value';
 import { Listener } from '../evaluation/watch';
-import type { CallRecord, RowResult, StatementResult } from '../program';
+import type { CallRecord, RowResult, StatementResult, ValueOrigin } from '../program';
 import { solutionRemark } from '../solving/solution-remark';
 import { textContent } from '../syntax/navigation';
 import { lineEnd } from '../syntax/scanning/characters';
@@ -17,6 +17,7 @@ import { callRecord } from './call-record';
 import { derivationThere } from './derivation-there';
 import { rowsOf } from './schedule-rows';
 import { scheduleTrace } from './schedule-trace';
+import { originOf } from './value-origin';
 
 const kinds: Partial<Record<Node, StatementResult['kind']>> = {
   [Node.Definition]: 'definition',
@@ -118,6 +119,15 @@ export class Result implements StatementResult {
   get taken(): StatementResult['taken'] {
     const { taken } = this.statement;
     return taken && { file: taken.file, result: taken.name?.definition?.result };
+  }
+
+  get origin(): ValueOrigin {
+    return originOf(this.statement);
+  }
+
+  get needs(): readonly StatementResult[] {
+    const places = this.statement.uses.flatMap(({ definition }) => (definition?.result ? [definition.result] : []));
+    return [...new Set(places)];
   }
 
   trace(): Trace {

@@ -24,9 +24,9 @@ export function reportInput(evaluation: SheetEvaluation): ReportInput {
     frontMatter,
     details: first?.cell.kind === 'prose' ? readFrontMatter(first.cell.text).details : [],
     edition: defaultEdition,
-    cells: cells.map(({ cell, blocks, results }) =>
+    cells: cells.map(({ cell, blocks, results, prose }) =>
       cell.kind === 'prose'
-        ? { kind: 'prose', text: cell.text }
+        ? { kind: 'prose', text: prose?.markdown ?? cell.text }
         : { kind: 'calculation', blocks: results.some(isLong) ? results.flatMap(allRows) : blocks },
     ),
     readings: readingsOf(program, calculations, lineAt),

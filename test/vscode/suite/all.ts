@@ -6,4 +6,5 @@ import './other-sheets';
 import './broken';
 import './tables';
 import './export';
+import './saved-results';
 import './large';
