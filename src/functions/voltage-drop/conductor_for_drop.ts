@@ -4,8 +4,7 @@ import { figure } from '../number-text';
 import * as shared from '../parameters';
 import { plainConductor } from '../rules/conductor-choice';
 import { metricSizes } from '../rules/metric-sizes';
-import { assumeTemperature } from '../rules/operating-temperature';
-import { resistancePerLength } from '../rules/resistance-per-length';
+import { misfitOfRun, runImpedance, runImpedanceParameters } from '../rules/run-impedance';
 import { unwatched } from '../rules/unwatched';
 import { voltageDrop } from '../rules/voltage-drop';
 import { notPhases, notWhole } from '../rules/whole-number';
@@ -23,31 +22,34 @@ export const conductor_for_drop = defineFunction({
     material: shared.material,
     temperature: shared.operatingTemperature,
     sets: shared.sets,
+    ...runImpedanceParameters,
   },
   result: { object: conductorType, meaning: 'smallest size within the drop' },
   formula: 'U_drop = 2 * I * r_T * L / n, with sqrt(3) in place of 2 for three-phase',
   assumptions: [
-    'direct-current resistance of stranded conductors',
-    'sizes in mm² where the sheet’s units are SI',
+    'direct-current resistance of stranded conductors where the raceway is not given',
+    'sizes in mm² where the sheet’s units are SI and the raceway is not given: its impedance table has none',
     'balanced load',
-    'power factor near 1',
+    'power factor 1 where it is not given',
   ],
-  sources: ['NEC Chapter 9 Table 8 and its note', 'IEC 60228', 'circuit theory'],
+  sources: ['NEC Chapter 9 Table 8 and its note', 'NEC Chapter 9 Table 9', 'IEC 60228', 'circuit theory'],
   examples: [
     { text: 'conductor_for_drop(16 A, 85 ft, 3.6 V)', gives: '10 AWG Cu' },
     { text: 'conductor_for_drop(50 A, 300 ft, 14.4 V, phases: 3)', gives: '6 AWG Cu' },
   ],
-  evaluate: ({ current, length, drop, phases, material, temperature, sets }, call) => {
-    const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets');
+  evaluate: (args, call) => {
+    const { current, length, drop, phases, material, sets } = args;
+    const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets') ?? misfitOfRun(args, call);
     if (wrong) {
       return wrong;
     }
     const dropOf = (by: typeof call, conductor: ReturnType<typeof plainConductor>): number => {
-      const ohmPerKft = resistancePerLength(by, conductor, temperature);
+      const ohmPerKft = runImpedance(by, conductor, args);
       return ohmPerKft instanceof Failure ? Infinity : voltageDrop(by, { phases, current, ohmPerKft, length, sets });
     };
     const silent = unwatched(call);
-    const sizes = isMetric(call) ? metricSizes(tablesOf(call), material) : tablesOf(call).sizes;
+    const sizes =
+      isMetric(call) && !args.raceway ? metricSizes(tablesOf(call), material) : tablesOf(call).sizes;
     const chosen = sizes
       .map((size) => plainConductor(size, material))
       .find((conductor) => dropOf(silent, conductor) <= drop);
@@ -58,7 +60,6 @@ export const conductor_for_drop = defineFunction({
         'no-sufficient-size',
       );
     }
-    assumeTemperature(call, temperature, 'operating temperature of the table');
     dropOf(call, chosen);
     call.choose({
       result: conductorValue(chosen),

@@ -1,8 +1,6 @@
-import { type Call, defineFunction, Failure } from '../../language';
+import { defineFunction, Failure } from '../../language';
 import * as shared from '../parameters';
-import { effectiveImpedance } from '../rules/ac-impedance';
-import { assumeTemperature } from '../rules/operating-temperature';
-import { resistancePerLength } from '../rules/resistance-per-length';
+import { misfitOfRun, runImpedance, runImpedanceParameters } from '../rules/run-impedance';
 import { voltageDrop } from '../rules/voltage-drop';
 import { notPhases, notWhole } from '../rules/whole-number';
 
@@ -16,8 +14,7 @@ export const voltage_drop = defineFunction({
     phases: shared.phases,
     temperature: shared.operatingTemperature,
     sets: shared.sets,
-    raceway: { ...shared.raceway, default: undefined, optional: true },
-    power_factor: { ...shared.powerFactor, named: true, default: 1 },
+    ...runImpedanceParameters,
   },
   result: { unit: 'V', meaning: 'drop between the same two conductors that the supply voltage is taken between' },
   formula: 'U_drop = 2 * I * r_T * L / n, with sqrt(3) in place of 2 for three-phase',
@@ -37,35 +34,9 @@ export const voltage_drop = defineFunction({
     },
   ],
   evaluate: (args, call) => {
-    const { conductor, current, length, phases, temperature, sets, raceway, power_factor } = args;
-    const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets') ?? misfit(args, call);
-    if (wrong) {
-      return wrong;
-    }
-    if (!raceway) {
-      assumeTemperature(call, temperature, 'operating temperature of the table');
-    }
-    const ohmPerKft = raceway
-      ? effectiveImpedance(call, conductor, { raceway, powerFactor: power_factor })
-      : resistancePerLength(call, conductor, temperature);
+    const { conductor, current, length, phases, sets } = args;
+    const wrong = notPhases(phases) ?? notWhole(sets, 'sets', 'sets') ?? misfitOfRun(args, call);
+    const ohmPerKft = wrong ?? runImpedance(call, conductor, args);
     return ohmPerKft instanceof Failure ? ohmPerKft : voltageDrop(call, { phases, current, ohmPerKft, length, sets });
   },
 });
-
-/** The impedance table holds for 75 °C, and a power factor needs its reactance. */
-function misfit(args: { readonly raceway?: string; readonly temperature: number }, call: Call): Failure | undefined {
-  if (args.raceway && call.given('temperature') && args.temperature !== 75) {
-    return new Failure(
-      'With a raceway the drop goes by the AC impedance table, which holds at 75 °C: leave out the temperature or the raceway.',
-      'temperature',
-      'not-at-that-temperature',
-    );
-  }
-  return !args.raceway && call.given('power_factor')
-    ? new Failure(
-        'A power factor needs the reactance, which hangs on the raceway: give the raceway, such as raceway: EMT, or leave the power factor out.',
-        'power_factor',
-        'raceway-missing',
-      )
-    : undefined;
-}
