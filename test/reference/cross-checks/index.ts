@@ -4,6 +4,7 @@ import { choiceChecks } from './choices';
 import { circuitChecks } from './circuits';
 import { conductorResistanceChecks } from './conductor-resistance';
 import type { CrossCheck } from './cross-check';
+import { cuttingChecks } from './cutting';
 import { dwellingAndDemandChecks } from './dwellings-and-demand';
 import { groundingChecks } from './grounding';
 import { iecConductorChecks } from './iec-conductors';
@@ -29,5 +30,6 @@ export const crossChecks: readonly CrossCheck[] = [
   ...machineAndMaterialChecks,
   ...dwellingAndDemandChecks,
   ...choiceChecks,
+  ...cuttingChecks,
   ...circuitChecks,
 ];
