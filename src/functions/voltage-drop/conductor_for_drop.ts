@@ -48,8 +48,7 @@ export const conductor_for_drop = defineFunction({
       return ohmPerKft instanceof Failure ? Infinity : voltageDrop(by, { phases, current, ohmPerKft, length, sets });
     };
     const silent = unwatched(call);
-    const sizes =
-      isMetric(call) && !args.raceway ? metricSizes(tablesOf(call), material) : tablesOf(call).sizes;
+    const sizes = isMetric(call) && !args.raceway ? metricSizes(tablesOf(call), material) : tablesOf(call).sizes;
     const chosen = sizes
       .map((size) => plainConductor(size, material))
       .find((conductor) => dropOf(silent, conductor) <= drop);
