@@ -143,6 +143,7 @@ export class Cell {
  */
 export class Name {
   readonly definitions: Statement[] = [];
+  private inOrder: readonly Statement[] | undefined;
   type: Type = unknownType;
   private knownUsers: Set<Statement> | undefined;
   /** First of the slots that hold its value; -1 until its type is known. */
@@ -150,8 +151,26 @@ export class Name {
   /** Numbers of the last updates in which its type and its value may have changed. */
   retypedIn = 0;
   revaluedIn = 0;
+  /** Number of the last update in which all its users were reached. */
+  reachedIn = 0;
 
   constructor(readonly text: string) {}
+
+  addDefinition(statement: Statement): void {
+    this.definitions.push(statement);
+    this.inOrder = undefined;
+  }
+
+  removeDefinition(statement: Statement): void {
+    this.definitions.splice(this.definitions.indexOf(statement), 1);
+    this.inOrder = undefined;
+  }
+
+  /** Its definitions, each once, in the order that `sort` gives them. */
+  ordered(sort: (statements: Iterable<Statement>) => readonly Statement[]): readonly Statement[] {
+    this.inOrder ??= sort(new Set(this.definitions));
+    return this.inOrder;
+  }
 
   /** Statements that use it. Most names of a long sheet have none, so the set is made for the first one. */
   get users(): ReadonlySet<Statement> {
@@ -216,7 +235,7 @@ export class NameTable {
         const name = this.get(textOf(cell.tree, node));
         cell.meaning.names[node] = name;
         if (cell.tree.kinds[statement.node] !== Node.Solve) {
-          name.definitions.push(statement);
+          name.addDefinition(statement);
           statement.defines.push(name);
         }
       }
@@ -243,7 +262,7 @@ export class NameTable {
   unbind(cell: Cell): void {
     for (const statement of cell.statements) {
       for (const name of statement.defines) {
-        name.definitions.splice(name.definitions.indexOf(statement), 1);
+        name.removeDefinition(statement);
         this.forget(name);
       }
       for (const name of statement.uses) {

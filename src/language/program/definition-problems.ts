@@ -15,6 +15,9 @@ const related = (from: Statement, statement: Statement, message: string, name?: 
   message,
 });
 
+/** Of many that go together, the first ones are told. */
+const toldMembers = 6;
+
 /** In an order that does not hang on the history of edits. */
 export const inOrder = (statements: Iterable<Statement>): Statement[] =>
   [...statements].sort((a, b) =>
@@ -30,14 +33,14 @@ export function duplicates(statement: Statement): Diagnostic[] {
       severity: 'error',
       span: placeOf(statement, name),
       message: `\`${name.text}\` is defined more than once, so it is not clear which one counts. Rename or remove all but one.`,
-      related: inOrder(new Set(name.definitions))
+      related: name
+        .ordered(inOrder)
+        .slice(0, toldMembers + 1)
         .filter((other) => other !== statement)
+        .slice(0, toldMembers)
         .map((other) => related(statement, other, `\`${name.text}\` is defined here, too.`, name)),
     }));
 }
-
-/** A long circle is told by its first members. */
-const toldMembers = 6;
 
 /** The report that a statement needs its own result, with the way round. `circle` is in order. */
 export function circular(statement: Statement, circle: readonly Statement[]): Diagnostic {

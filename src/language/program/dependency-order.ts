@@ -17,10 +17,8 @@ export function orderByDependency(statements: readonly Statement[]): DependencyO
   const ordered: Statement[] = [];
   for (const statement of statements) {
     let count = 0;
-    for (const name of statement.uses) {
-      for (const definition of name.definitions) {
-        count += definition.waitsFor === done ? 0 : 1;
-      }
+    for (const { definition } of statement.uses) {
+      count += definition === undefined || definition.waitsFor === done ? 0 : 1;
     }
     statement.waitsFor = count;
     if (count === 0) {
@@ -50,7 +48,8 @@ function settle(ordered: Statement[]): void {
   for (let i = 0; i < ordered.length; i++) {
     ordered[i].waitsFor = done;
     for (const name of ordered[i].defines) {
-      for (const user of name.users) {
+      // A name with several definitions has no value, so nothing waits for it.
+      for (const user of name.definition ? name.users : []) {
         if (user.waitsFor > 0 && --user.waitsFor === 0) {
           ordered.push(user);
         }
@@ -60,7 +59,7 @@ function settle(ordered: Statement[]): void {
 }
 
 const needsAmong = (statement: Statement): Statement[] =>
-  statement.uses.flatMap((name) => name.definitions.filter((definition) => definition.waitsFor !== done));
+  statement.uses.flatMap(({ definition }) => (definition && definition.waitsFor !== done ? definition : []));
 
 /**
  * Strongly connected components after Tarjan, each behind those that it needs, with a stack of our own in place of

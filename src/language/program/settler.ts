@@ -34,6 +34,7 @@ export class Settler {
       }
     }
     forgetTypes(circleOf.keys());
+    forgetContested(touched);
     const changed: Statement[] = [];
     for (const statement of ordered) {
       const isOrWasCyclic = statement.isCyclic;
@@ -153,6 +154,17 @@ function forgetTypes(members: Iterable<Statement>): void {
 
 const isSolve = ({ cell, node }: Statement): boolean => cell.tree.kinds[node] === Node.Solve;
 
+/** A name with several definitions has no type, whichever of them is looked at first. */
+function forgetContested(touched: Iterable<Statement>): void {
+  for (const { defines } of touched) {
+    for (const name of defines) {
+      if (!name.definition) {
+        name.type = unknownType;
+      }
+    }
+  }
+}
+
 const isKnown = (type: Type): boolean => type.kind !== 'unknown';
 
 /** Names that a statement needs and that have no value. */
@@ -181,7 +193,10 @@ function withDependants(touched: Iterable<Statement>, update: number): Statement
   }
   for (let i = 0; i < all.length; i++) {
     for (const name of all[i].defines) {
-      name.users.forEach(reach);
+      if (name.reachedIn !== update) {
+        name.reachedIn = update;
+        name.users.forEach(reach);
+      }
     }
   }
   return all;

@@ -53,21 +53,26 @@ export function readExpression(r: Reader, least: number = Strength.Where): numbe
     return tooDeep(r);
   }
   r.nesting++;
-  let left = readPrefix(r);
+  let left = bounded(r, readPrefix(r));
   while (r.token !== Token.LineEnd || r.runOnToOperator()) {
     const strength = strengths[r.token];
     if (strength < least || strength === 0) {
       break;
     }
-    left = readInfix(r, left, strength);
-    if (r.tree.heights[left] > maximumDepth) {
-      const node = tooDeep(r);
-      r.tree.starts[node] = r.tree.starts[left];
-      left = node;
-    }
+    left = bounded(r, readInfix(r, left, strength));
   }
   r.nesting--;
   return left;
+}
+
+/** What was read, or what stands for it when it is higher than every walk down the tree can take. */
+function bounded(r: Reader, node: number): number {
+  if (r.tree.heights[node] <= maximumDepth) {
+    return node;
+  }
+  const instead = tooDeep(r);
+  r.tree.starts[instead] = r.tree.starts[node];
+  return instead;
 }
 
 function tooDeep(r: Reader): number {
