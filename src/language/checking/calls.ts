@@ -4,7 +4,7 @@ import { checkArgument } from './argument-types';
 import { argumentNodes } from './arguments';
 import { type Checker, replacing } from './checker';
 import { either } from './describe';
-import { check } from './expressions';
+import { check, namesKnown } from './expressions';
 import type { BoundArgument } from './meaning';
 import { nearest } from './nearest';
 import { resultTypeOf } from './result-types';
@@ -37,8 +37,7 @@ export function checkCall(c: Checker, node: number): Type {
 
 function reportUnknownFunction(c: Checker, callee: number, text: string): void {
   c.namesMissing = true;
-  const defined = [...c.context.names.defined()].map((name) => name.text);
-  const meant = nearest(text, [...c.context.functions.keys(), ...defined]);
+  const meant = nearest(text, [...c.context.functions.keys(), ...namesKnown(c)]);
   const message = `\`${text}\` is not a function.`;
   c.report(
     'unknown-function',

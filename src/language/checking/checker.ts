@@ -26,6 +26,32 @@ export function relatedPlace({ id, context }: Cell, span: Span, message: string)
   return file ? { file, span, message } : { cell: id, span, message };
 }
 
+/** Calls of the sheet's functions within each other, and in one statement: enough for any sheet, few enough to end soon. */
+const deepest = 50;
+const mostCalls = 2000;
+
+/** The functions of the sheet whose bodies are being checked, outermost first, as the calls of one statement go. */
+export class CallPath {
+  constructor(
+    private readonly functions: readonly Name[] = [],
+    private readonly made = { calls: 0 },
+  ) {}
+
+  includes(name: Name): boolean {
+    return this.functions.includes(name);
+  }
+
+  /** The path into one more call; undefined when that is one too many. */
+  into(name: Name): CallPath | undefined {
+    this.made.calls++;
+    return this.functions.length < deepest && this.made.calls <= mostCalls
+      ? new CallPath([...this.functions, name], this.made)
+      : undefined;
+  }
+}
+
+export const tooManyCalls = `This leads to more than ${deepest} calls within one another, or ${mostCalls} in all. Give a part of it a name on a line of its own.`;
+
 /** Where reports go while one expression is checked: its tree, what is found out about it, and its local names. */
 export class Checker {
   readonly diagnostics: Diagnostic[] = [];
@@ -36,8 +62,7 @@ export class Checker {
     readonly context: CheckingContext,
     readonly meaning: Meaning,
     readonly locals?: ReadonlyMap<string, Type>,
-    /** Functions whose bodies are being checked, outermost first. */
-    readonly within: readonly Name[] = [],
+    readonly within = new CallPath(),
   ) {}
 
   get tree(): SyntaxTree {

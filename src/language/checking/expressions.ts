@@ -99,6 +99,14 @@ export function reportUnknownUnit(c: Checker, node: number, unit: { problem: str
 
 const isPrefix = (text: string): boolean => /^[kMGuµμnp]$/.test(text);
 
+/** Every name that may stand here. */
+export function* namesKnown(c: Checker): Generator<string> {
+  yield* c.locals?.keys() ?? [];
+  for (const name of c.context.names.defined()) {
+    yield name.text;
+  }
+}
+
 /** What to do about a word that stands where a unit stands and is like none. */
 function adviceOn(text: string): string {
   return isPrefix(text)
@@ -142,8 +150,7 @@ function reportUnknownName(c: Checker, node: number, text: string): void {
     });
     return;
   }
-  const known = [...(c.locals?.keys() ?? []), ...[...c.context.names.defined()].map((name) => name.text)];
-  const meant = nearest(text, known);
+  const meant = nearest(text, namesKnown(c));
   c.report(
     'unknown-name',
     node,

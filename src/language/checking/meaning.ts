@@ -9,7 +9,7 @@ import type { Type } from './type';
 /** What checking found out about the nodes of one tree. The compiler reads it and decides nothing anew. */
 export class Meaning {
   readonly types: Type[] = [];
-  readonly names: (Name | undefined)[] = [];
+  readonly names: (Name | undefined)[];
   readonly calls = new Map<number, BoundCall>();
   readonly designations = new Map<number, Designated>();
   /** Solution nodes whose unknown is searched for between its bounds, because no formula gives it. */
@@ -28,7 +28,11 @@ export class Meaning {
     readonly library: Pick<Library, 'settings' | 'system'>,
     /** For each node the written one that it is or copies; absent where all are written. */
     private readonly origins?: readonly number[],
-  ) {}
+    /** What is known of the same tree already: its names are the same. */
+    known?: Meaning,
+  ) {
+    this.names = known?.names ?? [];
+  }
 
   /** What the library was made with; its functions are handed it. */
   get settings(): unknown {

@@ -1,10 +1,17 @@
+/** More words are not looked through: a sheet of thousands of names, each misspelt, would take its time squared. */
+const most = 1000;
+
 /** The word most like `wanted`, or none when nothing is near. Of equally near ones the first in the alphabet. */
 export function nearest(wanted: string, words: Iterable<string>): string | undefined {
   const limit = Math.max(1, Math.floor(wanted.length / 3));
   const folded = wanted.toLowerCase();
   let best: string | undefined;
   let least = limit + 1;
+  let looked = 0;
   for (const word of words) {
+    if (++looked > most) {
+      break;
+    }
     if (word === wanted || Math.abs(word.length - wanted.length) > limit) {
       continue;
     }

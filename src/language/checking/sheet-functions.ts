@@ -1,7 +1,7 @@
 import { children, Node, textOf } from '../syntax/tree';
 import type { argumentNodes } from './arguments';
 import type { Name } from './binding';
-import { Checker, relatedPlace } from './checker';
+import { Checker, relatedPlace, tooManyCalls } from './checker';
 import { check } from './expressions';
 import { Meaning } from './meaning';
 import type { Type } from './type';
@@ -57,15 +57,21 @@ export function checkSheetCall(
   if (types.some((type) => type.kind === 'unknown') || c.within.includes(name) || body === undefined) {
     return unknownType; // A function that calls itself is a cycle, which is reported at its definition.
   }
+  const within = c.within.into(name);
+  if (!within) {
+    c.report('nested-too-deep', node, tooManyCalls);
+    return unknownType;
+  }
   const { context } = definition.cell;
-  const meaning = new Meaning(tree, definition.cell.id, context.library);
-  meaning.names.push(...definition.cell.meaning.names);
+  const meaning = new Meaning(tree, definition.cell.id, context.library, undefined, definition.cell.meaning);
   const locals = new Map(parameters.map((parameter, i) => [parameter, c.meaning.types[argumentNodes[i]]]));
-  const inner = new Checker(context, meaning, locals, [...c.within, name]);
+  const inner = new Checker(context, meaning, locals, within);
   const result = check(inner, body);
   const [first] = inner.diagnostics;
   if (first) {
-    c.report(first.code, node, `With these arguments, \`${name.text}\` fails: ${first.message}`, {
+    const said =
+      first.message === tooManyCalls ? first.message : `With these arguments, \`${name.text}\` fails: ${first.message}`;
+    c.report(first.code, node, said, {
       related: [relatedPlace(definition.cell, first.span, `Here, in \`${name.text}\`.`)],
     });
     return unknownType;

@@ -1,4 +1,4 @@
-import { type Gradient, halfWidthOfOne, standardOf } from './gradient';
+import { type Gradient, halfWidthOfOne, rootSumOfSquares, standardOf } from './gradient';
 import type { Uncertainty } from './value';
 
 /** Up to this ratio of all other terms to the largest, the largest alone shapes the distribution (EA-4/02, S9.14). */
@@ -10,11 +10,11 @@ const normalFactor = 2;
 /** What is known of a quantity with this value and gradient. */
 export function uncertaintyOf(base: number, gradient: Gradient): Uncertainty {
   const standard = standardOf(gradient);
-  const largestFirst = [...gradient].sort(([, a], [, b]) => Math.abs(b) - Math.abs(a));
-  const [[first, largest]] = largestFirst;
-  const rest = Math.hypot(...largestFirst.slice(1).map(([, component]) => component));
-  const isDominated = first.stated !== 'standard' && rest <= dominance * Math.abs(largest);
-  const coverageFactor = isDominated ? trapezoidalFactor(Math.abs(largest), rest) : normalFactor;
+  const first = indexOfLargest(gradient.components);
+  const largest = Math.abs(gradient.components[first]);
+  const rest = rootSumOfSquares(gradient.components, first);
+  const isDominated = gradient.sources[first].stated !== 'standard' && rest <= dominance * largest;
+  const coverageFactor = isDominated ? trapezoidalFactor(largest, rest) : normalFactor;
   const limits = limitsOf(gradient);
   const halfWidth = Math.min(coverageFactor * standard, limits ?? Number.POSITIVE_INFINITY);
   return {
@@ -23,8 +23,23 @@ export function uncertaintyOf(base: number, gradient: Gradient): Uncertainty {
     high: base + halfWidth,
     coverageFactor,
     ...(limits !== undefined && { limits }),
-    sources: largestFirst.map(([{ name }, component]) => ({ name, share: (component / standard) ** 2 })),
+    // Worked out when asked for: few results have their budget looked at.
+    get sources() {
+      return [...gradient]
+        .sort(([, a], [, b]) => Math.abs(b) - Math.abs(a))
+        .map(([{ name }, component]) => ({ name, share: (component / standard) ** 2 }));
+    },
   };
+}
+
+function indexOfLargest(components: readonly number[]): number {
+  let at = 0;
+  for (let i = 1; i < components.length; i++) {
+    if (Math.abs(components[i]) > Math.abs(components[at])) {
+      at = i;
+    }
+  }
+  return at;
 }
 
 /**

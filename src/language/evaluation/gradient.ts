@@ -142,4 +142,20 @@ function sortByOrder(sources: Source[], count: number): void {
 }
 
 /** The combined standard uncertainty: independent sources add by squares (JCGM 100, 5.1.2). */
-export const standardOf = (gradient: Gradient): number => Math.hypot(...gradient.components);
+export const standardOf = (gradient: Gradient): number => rootSumOfSquares(gradient.components, -1);
+
+/** The root of the sum of squares of all but one; for any number of them, and without overflow on the way. */
+export function rootSumOfSquares(components: readonly number[], without: number): number {
+  let largest = 0;
+  for (let i = 0; i < components.length; i++) {
+    largest = i === without ? largest : Math.max(largest, Math.abs(components[i]));
+  }
+  if (largest === 0 || !Number.isFinite(largest)) {
+    return largest;
+  }
+  let sum = 0;
+  for (let i = 0; i < components.length; i++) {
+    sum += i === without ? 0 : (components[i] / largest) ** 2;
+  }
+  return largest * Math.sqrt(sum);
+}

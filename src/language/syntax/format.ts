@@ -56,13 +56,22 @@ function linesOf(text: string, pieces: readonly PieceOfText[]): PieceOfText[][] 
   const lines: PieceOfText[][] = [];
   let last = -1;
   for (const piece of pieces) {
-    if (last < 0 || lineStart(text, piece.start) > last) {
+    if (last < 0 || holdsBreak(text, last, piece.start)) {
       lines.push([]);
     }
     lines.at(-1)!.push(piece);
     last = piece.end;
   }
   return lines;
+}
+
+function holdsBreak(text: string, from: number, to: number): boolean {
+  for (let at = from; at < to; at++) {
+    if (isLineBreak(text.charCodeAt(at))) {
+      return true;
+    }
+  }
+  return false;
 }
 
 /** The offset where the line of `at` begins. */
