@@ -17,7 +17,7 @@ export type Holes = ReadonlyMap<number, Hole>;
 
 /** Says that a list cannot be used whole, by the first of its places that has no value. */
 export function holeMessage(what: string, holes: Holes | undefined): string {
-  const first = holes?.get(Math.min(...holes.keys()));
+  const first = holes?.get(firstOf(holes.keys()));
   if (!first) {
     return `${what} needs a value at every place of the list, and one has none.`;
   }
@@ -28,3 +28,11 @@ export function holeMessage(what: string, holes: Holes | undefined): string {
 /** Stands for a list that could not be used because of its holes. */
 export const missingItem = (what: string, holes: Holes | undefined, node?: number): NoValue =>
   new NoValue('missing-value', holeMessage(what, holes), node);
+
+function firstOf(indices: Iterable<number>): number {
+  let first = Number.POSITIVE_INFINITY;
+  for (const index of indices) {
+    first = Math.min(first, index);
+  }
+  return first;
+}
