@@ -1,10 +1,10 @@
 import { fromBase, readUnit, toBase, type Unit } from '../units';
 import { Arithmetic, misfit } from './checking/arithmetic';
-import { NameTable } from './checking/binding';
 import { Checker } from './checking/checker';
 import { describe } from './checking/describe';
 import { check } from './checking/expressions';
 import { Meaning } from './checking/meaning';
+import { NameTable } from './checking/name-table';
 import { ownUnit, writtenIn } from './checking/types';
 import { Compiler } from './evaluation/compiler';
 import type { Frame } from './evaluation/frame';

@@ -3,8 +3,9 @@ import type { FunctionDefinition, Library } from '../library';
 import type { GivenRows, SheetProblem } from '../program';
 import { Node, type SyntaxTree, spanOf, textOf } from '../syntax/tree';
 import type { Arithmetic } from './arithmetic';
-import type { Cell, Name, NameTable } from './binding';
+import type { Cell, Name } from './binding';
 import type { Meaning } from './meaning';
+import type { NameTable } from './name-table';
 import type { Type } from './type';
 
 /** All that checking needs and that lasts: one for a sheet. */

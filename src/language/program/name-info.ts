@@ -1,4 +1,5 @@
-import type { Cell, NameTable } from '../checking/binding';
+import type { Cell } from '../checking/binding';
+import type { NameTable } from '../checking/name-table';
 import type { NameInfo } from '../program';
 import { spanOf, textOf } from '../syntax/tree';
 

@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../text';
-import { type Cell, type Name, NameTable, type Statement, type Taken } from '../checking/binding';
+import type { Cell, Name, Statement, Taken } from '../checking/binding';
+import { NameTable } from '../checking/name-table';
 import { readsOtherRows } from '../checking/schedules/file-rows';
 import type { Type } from '../checking/type';
 import { replay } from '../evaluation/replay';

@@ -1,7 +1,8 @@
 import { readUnit } from '../../units';
 import { Arithmetic } from '../checking/arithmetic';
-import { Cell, NameTable, type Statement } from '../checking/binding';
+import { Cell, type Statement } from '../checking/binding';
 import type { CheckingContext } from '../checking/checker';
+import { NameTable } from '../checking/name-table';
 import type { FunctionDefinition, Library } from '../library';
 import { mathematics } from '../mathematics';
 import { measurement } from '../measurement';
