@@ -94,7 +94,7 @@ function summary({ checks, diagnostics, ok }: SheetEvaluation): string {
   const errors = diagnostics.filter((diagnostic) => diagnostic.severity === 'error').length;
   const others = diagnostics.length - errors;
   const counts = [
-    `${passed} of ${counted(checks.length, 'check')} pass`,
+    `${passed} of ${checks.length} checks passed`,
     counted(errors, 'error'),
     counted(others, 'other finding'),
   ];
