@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { ok } from './expect';
+import { ok, until } from './expect';
 
 export const extensionId = 'kilofoot.kilofoot';
 
@@ -17,22 +17,29 @@ export async function writeFile(name: string, content: string | Uint8Array): Pro
 
 /**
  * Opens a sheet in an editor the way a double click does, without choosing a kernel. The host now and then never answers
- * a request to show an editor while it settles the one before; it is then asked once more, and says so in the log.
+ * a request to show an editor while it settles the one before, so what counts is that the editor is there; where it
+ * does not come, the editor in its way is closed and the request made again, and the log says so.
  */
 export async function show(uri: vscode.Uri): Promise<vscode.NotebookDocument> {
   const notebook = await vscode.workspace.openNotebookDocument(uri);
-  if (!(await answered(vscode.window.showNotebookDocument(notebook)))) {
-    console.log(`[host-test]        the host did not answer to showing ${uri.path}; asked again`);
-    ok(await answered(vscode.window.showNotebookDocument(notebook)), `the host does not show ${uri.path}`);
+  for (let attempt = 1; attempt <= 3; attempt++) {
+    let refused: unknown;
+    vscode.window.showNotebookDocument(notebook).then(undefined, (error) => {
+      refused = error;
+    });
+    const isShown = () => vscode.window.activeNotebookEditor?.notebook === notebook;
+    const came = await until('the editor', () => isShown() || refused !== undefined, 10_000).catch(() => false);
+    if (refused !== undefined) {
+      throw refused;
+    }
+    if (came) {
+      return notebook;
+    }
+    console.log(`[host-test]        the host did not show ${uri.path}; asked again`);
+    await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
   }
-  return notebook;
+  throw new Error(`the host does not show ${uri.path}`);
 }
-
-const answered = (request: Thenable<unknown>): Promise<boolean> =>
-  Promise.race([
-    Promise.resolve(request).then(() => true),
-    new Promise<boolean>((resolve) => setTimeout(resolve, 15_000, false)),
-  ]);
 
 export function shown(cell: vscode.NotebookCell, mime: string): string {
   const item = cell.outputs.flatMap((output) => output.items).find((candidate) => candidate.mime === mime);
