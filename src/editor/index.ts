@@ -1,6 +1,7 @@
 export { type Allowing, allowingOf } from './allowing';
 export { completionsAt } from './completion';
 export type { Completion, CompletionKind, EditedSheet, Hover, Place } from './contract';
+export { type CopyForm, copied, copyForms } from './copied-result';
 export { definitionAt, referencesAt } from './definition';
 export { documentSymbols, type SheetSymbol, type SymbolKind } from './document-symbols';
 export { fixAllEdits } from './fix-all';
@@ -10,6 +11,8 @@ export { type Highlight, highlightsAt } from './highlights';
 export { hoverAt } from './hover';
 export { type InlayHint, inlayHints } from './inlay-hints';
 export { type FileLink, linksOf } from './links';
+export { checksOf, type ListedCheck, type ListedValue, valuesOf } from './listed-results';
+export { type Origin, originWords } from './origin';
 export { previewHtml } from './preview';
 export { type CellEdits, type RenamedSheet, type Renaming, renamableAt, renameAt } from './rename';
 export { selectionRangesAt } from './selection-ranges';

@@ -3,6 +3,18 @@ import { children, type NameInfo, Node, type Program, type SyntaxTree, textOf } 
 /** Where the value of a name comes from, as far as the form of its definition tells. */
 export type Origin = 'input' | 'used' | 'measured' | 'function' | 'solved' | 'schedule' | 'given' | 'computed';
 
+/** The same in a few words. */
+export const originWords: Readonly<Record<Origin, string>> = {
+  input: 'an input',
+  used: 'from another sheet',
+  measured: 'measured',
+  function: 'a function of the sheet',
+  solved: 'found by solving',
+  schedule: 'a schedule',
+  given: 'given in the sheet',
+  computed: 'computed',
+};
+
 export function originOf(program: Program, info: NameInfo): Origin {
   const tree = program.tree(info.cell);
   const statement = tree?.statements[info.statement];

@@ -115,6 +115,11 @@ export class SheetSession {
     this.lintAgain(evaluated, this.cells, new Set());
   }
 
+  /** The ids of the calculation cells, in order; none while the front matter names an edition without tables. */
+  calculations(): readonly string[] {
+    return this.editionProblem === undefined ? calculations(this.cells).map(({ id }) => id) : [];
+  }
+
   results(cell: string): readonly StatementResult[] {
     return this.current.results(cell);
   }

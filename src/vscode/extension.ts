@@ -1,6 +1,8 @@
 import * as vscode from 'vscode';
 import { Cautions } from './cautions';
+import { CheckTests } from './check-tests';
 import { SheetController } from './controller';
+import { copyResult } from './copy-result';
 import { SheetDiagnostics } from './diagnostics';
 import { ReportExport } from './export-report';
 import { registerLanguageFeatures } from './language-features';
@@ -15,6 +17,7 @@ import { SheetSerializer } from './serializer';
 import { Surroundings } from './surroundings';
 import { followTexts } from './text-documents';
 import { typedText } from './typed-text';
+import { ValuesView } from './values-view';
 import { WorkspaceFiles } from './workspace-files';
 import { WorkspaceTables } from './workspace-tables';
 import { writeResultsIntoSheet } from './write-results';
@@ -31,6 +34,8 @@ export function activate(context: vscode.ExtensionContext) {
   const evaluated = new Quiet();
   const { notebooks, workspace } = vscode;
   const cautions = new Cautions(sheets, controller.onDidShow);
+  const values = new ValuesView(sheets, evaluated.event);
+  const checks = new CheckTests(sheets, evaluated.event);
   const marks = new OutOfDateMarks(sheets, controller);
   context.subscriptions.push(
     tables,
@@ -45,6 +50,9 @@ export function activate(context: vscode.ExtensionContext) {
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, marks),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
     ...registerLanguageFeatures(sheets, files, evaluated.event),
+    values,
+    checks,
+    vscode.commands.registerCommand(commands.copyResult, (target, form) => copyResult(sheets, target, form)),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.exportReport, (given) =>
@@ -69,7 +77,7 @@ export function activate(context: vscode.ExtensionContext) {
       (document) => diagnostics.forgetText(document),
     ),
   );
-  return { extendMarkdownIt };
+  return { extendMarkdownIt, checks: checks.controller, values };
 }
 
 /** Keeps problems and results in step with what is typed, opened and closed. */

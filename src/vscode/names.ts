@@ -7,6 +7,12 @@ export const commands = {
   showCautions: 'kilofoot.showCautions',
   exportReport: 'kilofoot.exportReport',
   writeResults: 'kilofoot.writeResults',
+  copyResult: 'kilofoot.copyResult',
+} as const;
+export const views = {
+  values: 'kilofoot.values',
+  /** Set while a sheet is in front, as a notebook or as text; what asks for one is offered then. */
+  sheetInFront: 'kilofoot.sheetInFront',
 } as const;
 export const settings = {
   section: 'kilofoot',

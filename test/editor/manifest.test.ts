@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { tokenModifiers, tokenTypes } from '../../src/core';
-import { commands, languageId, notebookType, settings } from '../../src/vscode/names';
+import { commands, languageId, notebookType, settings, views } from '../../src/vscode/names';
 
 const root = join(__dirname, '..', '..');
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
@@ -19,6 +19,19 @@ describe('the manifest', () => {
     assert.deepEqual(
       Object.keys(contributes.configuration.properties).sort(),
       [settings.refresh, settings.lineEnds, settings.severities].map((name) => `${settings.section}.${name}`).sort(),
+    );
+  });
+
+  it('declares its view, and each menu asks for a command that is there', () => {
+    assert.deepEqual(
+      contributes.views.explorer.map(({ id }: { id: string }) => id),
+      [views.values],
+    );
+    const known = new Set<string>(Object.values(commands));
+    const asked = Object.values<{ command: string }[]>(contributes.menus).flat();
+    assert.deepEqual(
+      asked.map(({ command }) => command).filter((command) => !known.has(command)),
+      [],
     );
   });
 

@@ -7,4 +7,5 @@ import './broken';
 import './tables';
 import './export';
 import './saved-results';
+import './values';
 import './large';
