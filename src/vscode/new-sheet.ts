@@ -2,13 +2,12 @@ import * as vscode from 'vscode';
 import { readSheet } from '../core';
 import { notebookType } from './names';
 import { notebookFrom } from './serializer';
+import { type StarterSheet, starterSheet } from './starter-sheets';
 
 /** Starter sheets by file name, put in place by the build from `seeds/`. */
 declare const STARTER_SHEETS: Readonly<Record<string, string>>;
 
-interface Choice extends vscode.QuickPickItem {
-  readonly text: string;
-}
+type Choice = vscode.QuickPickItem & StarterSheet;
 
 const empty: Choice = {
   label: 'Empty sheet',
@@ -18,7 +17,7 @@ const empty: Choice = {
 
 /** Asks for a starter sheet and opens an untitled copy of it. `name` is a starter's file name and spares the question. */
 export async function newSheet(name?: unknown): Promise<void> {
-  const starters = Object.entries(STARTER_SHEETS).map(([file, text]) => ({ file, ...describe(text) }));
+  const starters = Object.entries(STARTER_SHEETS).map(([file, text]) => ({ file, ...starterSheet(text) }));
   const named = starters.find(({ file }) => file === name);
   const title = 'New Sheet From…';
   const choice =
@@ -32,11 +31,4 @@ export async function newSheet(name?: unknown): Promise<void> {
   }
   const notebook = await vscode.workspace.openNotebookDocument(notebookType, data);
   await vscode.window.showNotebookDocument(notebook);
-}
-
-/** A starter's title and its first paragraph. */
-function describe(text: string): Choice {
-  const label = /^title: *(.+)$/m.exec(text)?.[1] ?? /^# (.+)$/m.exec(text)?.[1] ?? 'Sheet';
-  const paragraph = /^# .+\n\n((?:[^\n`#].*\n)+)/m.exec(text)?.[1] ?? '';
-  return { label, detail: paragraph.replaceAll('\n', ' ').trim(), text };
 }
