@@ -132,7 +132,10 @@ async function reopenWith({ workbench, page, scratch, address }: Stage, theme: s
   writeSettings(scratch, { 'workbench.colorTheme': theme });
   page.on('dialog', (dialog) => void dialog.accept().catch(() => {}));
   await page.goto(address);
+  await workbench.ready();
+  // What was open before the page was left may come back, beside the sheet and over it.
+  await workbench.command('View: Close All Editors');
   await workbench.open('kiln.kft.md');
-  await workbench.outputs.locator('.katex', { hasText: '20.22' }).first().waitFor();
   await workbench.reveal('element =');
+  await workbench.outputs.locator('.katex', { hasText: '20.22' }).first().waitFor();
 }

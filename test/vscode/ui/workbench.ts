@@ -31,9 +31,13 @@ export class Workbench {
     await this.page.locator('.quick-input-list .monaco-list-row').filter({ has: name }).first().click();
   }
 
-  /** A file opens as plain text until the extensions are registered, so that is waited for. */
-  async open(file: string): Promise<void> {
+  /** A file opens as plain text until the extensions are registered. */
+  async ready(): Promise<void> {
     await this.page.waitForFunction("performance.getEntriesByName('code/didLoadExtensions').length > 0");
+  }
+
+  async open(file: string): Promise<void> {
+    await this.ready();
     await this.page.locator(`.explorer-folders-view .monaco-list-row[aria-label^="${file}"]`).dblclick();
     await this.notebook.waitFor();
     await this.outputs.locator('.preview').first().waitFor();
