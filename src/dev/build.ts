@@ -102,6 +102,15 @@ const products: BuildOptions[] = [
   { ...node, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/extension.js' },
   { ...browser, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/web/extension.js' },
   {
+    ...base,
+    ...shipped,
+    platform: 'browser',
+    format: 'esm', // A notebook imports what extends its renderers.
+    target: 'es2022',
+    entryPoints: ['src/renderer/live-prose.ts'],
+    outfile: 'dist/renderer/live-prose.js',
+  },
+  {
     ...node,
     ...shipped,
     entryPoints: ['src/cli/main.ts'],

@@ -1,4 +1,5 @@
 import { escapeMarkdown, showValue } from '../display';
+import { type Hover, hoverAt } from '../editor';
 import { type CellText, Node, type Program, parse, type Vocabulary } from '../language';
 import { liveSpans } from '../notebook';
 import type { Diagnostic, Span } from '../text';
@@ -85,6 +86,19 @@ export class LiveProse {
           ]
         : found;
     });
+  }
+
+  /** What is to be told of an offset of the cell: the value shown there, and what a calculation cell tells of the name. */
+  hover(program: Program, offset: number): Hover | undefined {
+    const index = this.lives.findIndex(({ whole }) => whole.start <= offset && offset <= whole.end);
+    const value = this.values(program)[index];
+    if (!value) {
+      return undefined;
+    }
+    const { aside, span, lead } = this.lives[index];
+    const page = hoverAt({ program }, aside.id, offset - span.start + lead);
+    const shown = value.text === undefined ? 'This shows no value.' : `Shows ${escapeMarkdown(value.text)}.`;
+    return { span: value.span, markdown: page ? `${shown}\n\n---\n\n${page.markdown}` : shown };
   }
 
   /** The cell's Markdown with the values in place; a code span without a value stays and says so. */

@@ -1,4 +1,5 @@
 import { type Block, blocksOf } from '../display';
+import type { Hover } from '../editor';
 import { createProgram, type Library, type Program, type StatementResult } from '../language';
 import { createLibrary } from '../library';
 import { type AllowedFinding, type Caution, cautionsFor, type Linted, lint } from '../lints';
@@ -153,6 +154,11 @@ export class SheetSession {
   /** The values that a prose cell shows, in order; none for one without code spans that begin with `=`. */
   liveValues(cell: string): readonly LiveValue[] {
     return this.live.get(cell)?.values(this.current) ?? [];
+  }
+
+  /** What is to be told of a live value at an offset of a prose cell; undefined beside one. */
+  proseHover(cell: string, offset: number): Hover | undefined {
+    return this.live.get(cell)?.hover(this.current, offset);
   }
 
   /** A prose cell's Markdown with its live values in place, without results that were saved behind a calculation. */

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { LiveProseCells } from './live-prose';
 import { languageId, notebookType } from './names';
 import { cellId, isCalculation, type OpenSheet, type OpenSheets } from './open-sheets';
 import { notebookOutputs, nothing, type Presentation, present, shownMarkdown } from './presentation';
@@ -17,6 +18,7 @@ export class SheetController implements vscode.Disposable {
   /** Cells whose results changed and were not put in place yet. */
   private readonly due = new WeakMap<vscode.NotebookDocument, Set<string>>();
   private readonly stopped = new Set<vscode.NotebookDocument>();
+  private readonly prose = new LiveProseCells();
   private readonly looked = new vscode.EventEmitter<OpenSheet>();
   /** Fires when a sheet was evaluated anew, whether or not its results were put in place. */
   readonly onDidShow = this.looked.event;
@@ -78,6 +80,7 @@ export class SheetController implements vscode.Disposable {
       this.due.delete(notebook);
       const cells = how.cells === 'all' ? notebook.getCells() : cellsOf(notebook, due ?? new Set());
       this.write(sheet, cells);
+      this.prose.show(sheet, cells);
     }
     this.looked.fire(sheet);
   }

@@ -17,6 +17,8 @@ export interface EditedSheet {
   update(): void;
   /** The calculation cells that a document holds: a notebook's cell is one, a file shown as text holds them all. */
   cellsIn(document: vscode.TextDocument): readonly PlacedCell[];
+  /** The prose cells that a document holds. */
+  proseIn(document: vscode.TextDocument): readonly PlacedCell[];
   /** A cell of the session in the editor, prose too; undefined when it is no more. */
   placed(cell: string): PlacedCell | undefined;
 }

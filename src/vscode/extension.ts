@@ -6,6 +6,7 @@ import { copyResult } from './copy-result';
 import { SheetDiagnostics } from './diagnostics';
 import { ReportExport } from './export-report';
 import { registerLanguageFeatures } from './language-features';
+import { transientCellMetadata } from './live-prose';
 import { extendMarkdownIt } from './markdown-preview';
 import { commands, notebookType, settings } from './names';
 import { newSheet } from './new-sheet';
@@ -46,7 +47,10 @@ export function activate(context: vscode.ExtensionContext) {
     marks,
     diagnostics,
     controller,
-    workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), { transientOutputs: true }),
+    workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), {
+      transientOutputs: true,
+      transientCellMetadata,
+    }),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, marks),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
     ...registerLanguageFeatures(sheets, files, evaluated.event),

@@ -3,7 +3,7 @@ import { type SessionCell, SheetSession, writeSheet } from '../core';
 import { type EditedSheet, type PlacedCell, type Spot, spotAt, WholeDocument } from './edited-sheet';
 import { languageId, notebookType, settings } from './names';
 import { coreText } from './positions';
-import { emptyOrigin, type SheetMetadata } from './serializer';
+import { emptyOrigin, originIn, type SheetMetadata } from './serializer';
 import type { Surroundings } from './surroundings';
 import { TextSheet } from './text-sheet';
 
@@ -79,7 +79,7 @@ export class OpenSheet implements EditedSheet {
       .join('\n');
     if (versions !== this.written?.versions) {
       const { origin } = this.notebook.metadata as Partial<SheetMetadata>;
-      const cells = this.cells().map((cell, i) => ({ ...cell, origin: this.notebook.cellAt(i).metadata.origin }));
+      const cells = this.cells().map((cell, i) => ({ ...cell, origin: originIn(this.notebook.cellAt(i).metadata) }));
       this.written = { versions, bytes: writeSheet(cells, origin ?? emptyOrigin) };
     }
     return this.written?.bytes;
@@ -87,6 +87,10 @@ export class OpenSheet implements EditedSheet {
 
   cellsIn(document: vscode.TextDocument): readonly PlacedCell[] {
     return document.languageId === languageId ? [new WholeDocument(cellId({ document }), document)] : [];
+  }
+
+  proseIn(document: vscode.TextDocument): readonly PlacedCell[] {
+    return document.languageId === languageId ? [] : [new WholeDocument(cellId({ document }), document)];
   }
 
   placed(cell: string): PlacedCell | undefined {

@@ -1,6 +1,16 @@
 import * as vscode from 'vscode';
-import { type FileOrigin, linksOf, readSheet, type SheetCell, type SheetFile, SheetSession, writeSheet } from '../core';
+import {
+  type CellOrigin,
+  type FileOrigin,
+  linksOf,
+  readSheet,
+  type SheetCell,
+  type SheetFile,
+  SheetSession,
+  writeSheet,
+} from '../core';
 import { LineIndex } from '../text';
+import { liveMetadata } from './live-prose';
 import { languageId } from './names';
 import { notebookOutputs, present } from './presentation';
 
@@ -11,6 +21,13 @@ export interface SheetMetadata {
   /** Problems of the file itself, each with its line. */
   readonly notices: readonly string[];
 }
+
+/**
+ * Where a cell came from, from its metadata. It stands there as JSON in one string: the editor compares what is in the
+ * metadata by identity, and would take an object for changed when anything beside it changes.
+ */
+export const originIn = (metadata: vscode.NotebookCellData['metadata']): CellOrigin | undefined =>
+  typeof metadata?.origin === 'string' ? JSON.parse(metadata.origin) : undefined;
 
 export const emptyOrigin: FileOrigin = { tail: '', lineEnd: '\n', byteOrderMark: false };
 
@@ -54,7 +71,8 @@ export function notebookFrom(file: SheetFile, text: string): vscode.NotebookData
   const data = new vscode.NotebookData(
     file.cells.map((cell, index) => {
       const made = new vscode.NotebookCellData(...cellShape(cell));
-      made.metadata = { origin: cell.origin };
+      const live = cell.kind === 'prose' && !namesFiles ? liveMetadata(session, String(index)) : undefined;
+      made.metadata = { ...(cell.origin && { origin: JSON.stringify(cell.origin) }), ...(live && { live }) };
       if (cell.kind === 'calculation' && file.editable && !namesFiles) {
         const presentation = present(session, String(index));
         made.outputs = notebookOutputs(presentation);
@@ -86,7 +104,7 @@ function sheetCell(cell: vscode.NotebookCellData): SheetCell {
   return {
     kind: cell.kind === vscode.NotebookCellKind.Code && cell.languageId === languageId ? 'calculation' : 'prose',
     text: cell.value.replaceAll('\r\n', '\n'),
-    origin: cell.metadata?.origin,
+    origin: originIn(cell.metadata),
   };
 }
 

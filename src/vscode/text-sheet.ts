@@ -46,6 +46,10 @@ export class TextSheet implements EditedSheet {
     return this.placedCells.filter((_, index) => this.file.cells[index].kind === 'calculation');
   }
 
+  proseIn(): readonly PlacedCell[] {
+    return this.placedCells.filter((_, index) => this.file.cells[index].kind === 'prose');
+  }
+
   placed(cell: string): PlacedCell | undefined {
     return this.placedCells[Number(cell)];
   }

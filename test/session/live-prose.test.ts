@@ -53,6 +53,18 @@ describe('live prose', () => {
     });
   }
 
+  it('tells on hover what it shows and what it is made of', () => {
+    const prose = 'It draws `= i in mA`, not `= k`.';
+    const made = session(prose);
+    const at = (part: string) => made.proseHover('prose', prose.indexOf(part));
+    const hover = at('i in');
+    assert.equal(prose.slice(hover?.span.start, hover?.span.end), '`= i in mA`');
+    assert.match(hover?.markdown ?? '', /^Shows 20,760 mA ± 190 mA\.\n\n---\n\n(.|\n)*20\.76 A/);
+    assert.match(at('= i')?.markdown ?? '', /^Shows 20,760 mA ± 190 mA\./);
+    assert.equal(at('k')?.markdown, 'This shows no value.');
+    assert.equal(at('It'), undefined);
+  });
+
   it('counts as no use of a name for renaming, which has its own way into prose', () => {
     const made = session('`= u`');
     assert.equal(

@@ -8,4 +8,5 @@ import './tables';
 import './export';
 import './saved-results';
 import './values';
+import './live-prose';
 import './large';

@@ -1,0 +1,1 @@
+export { type LiveMetadata, liveExpression } from './live-prose';
