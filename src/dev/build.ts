@@ -43,6 +43,14 @@ const ownFiles: Plugin = {
   },
 };
 
+/** The extension proper, a file of its own for Node; a browser's host can read but one. */
+const onFirstUse: Plugin = {
+  name: 'the extension in a file of its own',
+  setup({ onResolve }) {
+    onResolve({ filter: /^\.\/extension$/ }, () => ({ path: './sheets.js', external: true }));
+  },
+};
+
 /** Of these libraries a browser's host takes only what is small; formats that need others are not offered there. */
 const inBrowser: readonly string[] = ['katex', 'write-excel-file/universal'];
 
@@ -99,8 +107,9 @@ const browser: BuildOptions = {
 const shipped: BuildOptions = { minify: true, keepNames: true };
 
 const products: BuildOptions[] = [
-  { ...node, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/extension.js' },
-  { ...browser, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/web/extension.js' },
+  { ...node, ...shipped, plugins: [onFirstUse], entryPoints: ['src/vscode/activate.ts'], outfile: 'dist/extension.js' },
+  { ...node, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/sheets.js' },
+  { ...browser, ...shipped, entryPoints: ['src/vscode/activate.ts'], outfile: 'dist/web/extension.js' },
   {
     ...base,
     ...shipped,

@@ -6,7 +6,6 @@ import { copyResult } from './copy-result';
 import { SheetDiagnostics } from './diagnostics';
 import { ReportExport } from './export-report';
 import { registerLanguageFeatures } from './language-features';
-import { transientCellMetadata } from './live-prose';
 import { extendMarkdownIt } from './markdown-preview';
 import { commands, notebookType, settings } from './names';
 import { newSheet } from './new-sheet';
@@ -23,8 +22,8 @@ import { WorkspaceFiles } from './workspace-files';
 import { WorkspaceTables } from './workspace-tables';
 import { writeResultsIntoSheet } from './write-results';
 
-/** Registers everything at once; nothing is evaluated before a sheet is opened. Gives the Markdown preview its colours. */
-export function activate(context: vscode.ExtensionContext) {
+/** Registers everything but what waits for a first sheet (`activate.ts`). Gives the Markdown preview its colours. */
+export function start(context: vscode.ExtensionContext) {
   const tables = new WorkspaceTables();
   const files: WorkspaceFiles = new WorkspaceFiles(tables, (file) => sheets.typed(file) ?? typedText(file));
   const sheets = new OpenSheets(new Surroundings(tables, files));
@@ -33,7 +32,7 @@ export function activate(context: vscode.ExtensionContext) {
     diagnostics.publish(sheet, changed),
   );
   const evaluated = new Quiet();
-  const { notebooks, workspace } = vscode;
+  const { notebooks } = vscode;
   const cautions = new Cautions(sheets, controller.onDidShow);
   const values = new ValuesView(sheets, evaluated.event);
   const checks = new CheckTests(sheets, evaluated.event);
@@ -47,10 +46,6 @@ export function activate(context: vscode.ExtensionContext) {
     marks,
     diagnostics,
     controller,
-    workspace.registerNotebookSerializer(notebookType, new SheetSerializer(), {
-      transientOutputs: true,
-      transientCellMetadata,
-    }),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, marks),
     notebooks.registerNotebookCellStatusBarItemProvider(notebookType, cautions),
     ...registerLanguageFeatures(sheets, files, evaluated.event),
@@ -81,7 +76,7 @@ export function activate(context: vscode.ExtensionContext) {
       (document) => diagnostics.forgetText(document),
     ),
   );
-  return { extendMarkdownIt, checks: checks.controller, values };
+  return { extendMarkdownIt, serializer: new SheetSerializer(), checks: checks.controller, values };
 }
 
 /** Keeps problems and results in step with what is typed, opened and closed. */

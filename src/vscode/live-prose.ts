@@ -3,9 +3,6 @@ import type { LiveValue, SheetSession } from '../core';
 import { type LiveMetadata, liveExpression } from '../renderer';
 import { cellId, type OpenSheet } from './open-sheets';
 
-/** Where a prose cell carries its values to the renderer. Declared transient: never saved, and no reason to be dirty. */
-export const transientCellMetadata = { live: true };
-
 /** An edit that meets one of somebody else's is refused, and then made again so many times, so long apart. */
 const attempts = 20;
 const pause = 50;

@@ -20,3 +20,6 @@ export const settings = {
   lineEnds: 'resultsAtLineEnds',
   severities: 'severities',
 } as const;
+
+/** Where a prose cell carries its values to the renderer. Declared transient: never saved, and no reason to be dirty. */
+export const transientCellMetadata = { live: true };

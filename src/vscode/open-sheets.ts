@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { type SessionCell, SheetSession, writeSheet } from '../core';
 import { type EditedSheet, type PlacedCell, type Spot, spotAt, WholeDocument } from './edited-sheet';
+import { isTextSheet } from './is-text-sheet';
 import { languageId, notebookType, settings } from './names';
 import { coreText } from './positions';
 import { emptyOrigin, originIn, type SheetMetadata } from './serializer';
@@ -110,15 +111,6 @@ export const cellId = (cell: { readonly document: vscode.TextDocument }): string
 
 export const isCalculation = (cell: vscode.NotebookCell): boolean =>
   cell.kind === vscode.NotebookCellKind.Code && cell.document.languageId === languageId;
-
-/** The file endings of a sheet; a cell of a notebook has its notebook's. */
-const sheetFile = /\.kft(\.md)?$/;
-
-/** A sheet's file that is open in a text editor. */
-export const isTextSheet = (document: vscode.TextDocument): boolean =>
-  document.languageId === 'markdown' &&
-  document.uri.scheme !== 'vscode-notebook-cell' &&
-  sheetFile.test(document.uri.path);
 
 /** All sheets that are open now, as notebooks and as text. */
 export class OpenSheets {

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
+import { isTextSheet } from './is-text-sheet';
 import { settings } from './names';
-import { isTextSheet, type OpenSheets } from './open-sheets';
+import type { OpenSheets } from './open-sheets';
 import type { TextSheet } from './text-sheet';
 import type { WorkspaceFiles } from './workspace-files';
 import type { WorkspaceTables } from './workspace-tables';

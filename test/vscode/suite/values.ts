@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import type { activate } from '../../../src/vscode/extension';
+import type { activate } from '../../../src/vscode/activate';
 import { equal, includes, ok, until } from './expect';
 import { extensionId, replace, show, writeFile } from './sheets';
 
