@@ -25,6 +25,12 @@ interface Given {
   readonly target?: vscode.Uri;
 }
 
+/** The sheet that is open where no other is: the walkthrough stands in front of it when it offers the report. */
+function onlySheet(): vscode.NotebookDocument | undefined {
+  const sheets = vscode.workspace.notebookDocuments.filter((notebook) => notebook.notebookType === notebookType);
+  return sheets.length === 1 ? sheets[0] : undefined;
+}
+
 /** Asks for a format and a file, writes the report of the sheet in front, and opens it. */
 export class ReportExport {
   constructor(
@@ -33,7 +39,7 @@ export class ReportExport {
   ) {}
 
   async run(given: Given = {}): Promise<void> {
-    const notebook = vscode.window.activeNotebookEditor?.notebook;
+    const notebook = vscode.window.activeNotebookEditor?.notebook ?? onlySheet();
     const sheet = notebook?.notebookType === notebookType ? this.sheets.of(notebook) : undefined;
     if (!notebook || !sheet) {
       void vscode.window.showInformationMessage('Open a sheet first; its report is made from what is in front.');

@@ -5,6 +5,7 @@ import { SheetController } from './controller';
 import { copyResult } from './copy-result';
 import { SheetDiagnostics } from './diagnostics';
 import { ReportExport } from './export-report';
+import { tellFirstEdit } from './first-edit';
 import { registerLanguageFeatures } from './language-features';
 import { extendMarkdownIt } from './markdown-preview';
 import { commands, notebookType, settings } from './names';
@@ -52,6 +53,7 @@ export function start(context: vscode.ExtensionContext) {
     values,
     checks,
     vscode.commands.registerCommand(commands.copyResult, (target, form) => copyResult(sheets, target, form)),
+    tellFirstEdit(),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.exportReport, (given) =>

@@ -14,6 +14,10 @@ export const views = {
   /** Set while a sheet is in front, as a notebook or as text; what asks for one is offered then. */
   sheetInFront: 'kilofoot.sheetInFront',
 } as const;
+export const contexts = {
+  /** Set from the first edit of a sheet's cell on. */
+  sheetEdited: 'kilofoot.sheetEdited',
+} as const;
 export const settings = {
   section: 'kilofoot',
   refresh: 'refreshAutomatically',

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import commandsOfTheEditor from '../../editor/commands-of-the-editor.json';
 import { equal, includes, ok, until } from './expect';
 import { cellWith, replace, show, shown, writeFile } from './sheets';
 
@@ -62,5 +63,14 @@ describe('editing a sheet', () => {
     equal(notebook.notebookType, 'kilofoot-sheet', 'notebook type');
     await until('its results', () => shown(cellWith(notebook, 'element ='), 'text/plain').includes('current'));
     includes(shown(cellWith(notebook, 'element ='), 'text/markdown'), '$\\displaystyle');
+  });
+
+  it('has every command that the walkthrough names', async () => {
+    const all = new Set(await vscode.commands.getCommands());
+    equal(
+      commandsOfTheEditor.filter((command) => !all.has(command)),
+      [],
+      'commands that the editor lacks',
+    );
   });
 });
