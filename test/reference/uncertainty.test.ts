@@ -67,6 +67,15 @@ describe('doubt against published figures', () => {
     near(half, 0.95 * 0.05, 1e-9);
   });
 
+  // Source: JCGM 100:2008 (GUM), 4.3.3, 4.3.4 and 4.3.7, whose rules NIST TN 1297 gives in 4.2 to 4.6; figures from
+  // memory. A certificate states a multiple of the standard uncertainty, or an interval, or limits.
+  it('standard uncertainties from certificates and from limits', () => {
+    const standardOf = (text: string, unit: string) => known(text, unit).standard;
+    near(standardOf('measured(1000.000325 g, standard: 240 µg / 3)', 'µg'), 80, 1e-9);
+    assert.equal(standardOf('measured(10.000742 Ω, standard: 129 µΩ / 2.58)', 'µΩ').toFixed(0), '50');
+    assert.equal(standardOf('16.52e-6 1/°C ± 0.40e-6 1/°C', '1/°C').toExponential(1), '2.3e-7');
+  });
+
   // Source: JCGM 100:2008 (GUM), example H.2, tables H.2 and H.4; the correlations with three digits: memory.
   it('resistance, reactance and impedance from correlated readings', () => {
     const inputs = [

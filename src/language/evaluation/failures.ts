@@ -54,7 +54,7 @@ function find(replay: Replay, frame: Frame, node: number): Culprit | undefined {
 }
 
 /** The expressions in a node that were run. */
-function evaluated(replay: Replay, frame: Frame, node: number): number[] {
+export function evaluated(replay: Replay, frame: Frame, node: number): number[] {
   const { tree, calls } = frame.meaning;
   if (tree.kinds[node] === Node.If) {
     const [condition, thenNode, elseNode] = children(tree, node);

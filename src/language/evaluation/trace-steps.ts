@@ -8,6 +8,7 @@ import { mathsOf, substitutedOf } from './maths-tree';
 import { nearness } from './operations';
 import { quantityValue } from './read-value';
 import type { Replay } from './replay';
+import { sheetCallSteps } from './sheet-call-steps';
 import type { AssumptionStep, CallStep, Step, TakenStep, Trace } from './trace';
 import type { Value } from './value';
 import { type Listener, letterSymbol, type WatchedCall } from './watch';
@@ -27,7 +28,7 @@ export function traceOf({ statement, replay, listener, name, remark, there }: To
   const { expression } = statement;
   const { tree } = statement.cell;
   const assumptions = assumptionsIn(statement.cell.meaning, expression);
-  const steps: Step[] = [...once(assumptions), ...listener.calls.map(callStep)];
+  const steps: Step[] = [...once(assumptions), ...listener.calls.map(callStep), ...sheetCallSteps(replay, expression)];
   const result = replay.value(expression);
   if (!result) {
     return { steps };

@@ -135,4 +135,27 @@ describe('calls as lints read them', () => {
     assert.equal(call.cell, '0');
     assert.equal(shown(call.arguments.get('current')!.value), '5 A');
   });
+
+  it('shows what a function of the sheet did, and only in the branch that was taken', () => {
+    const told = (text: string) =>
+      stepsOf(text).flatMap((step) =>
+        step.kind === 'call'
+          ? [
+              `${step.function}(${step.arguments.map(({ name, value }) => `${name}: ${shown(value)}`).join(', ')})`,
+              ...step.steps.map((inner) =>
+                inner.kind === 'formula' ? written(inner.substituted ?? inner.formula) : '',
+              ),
+              shown(step.result),
+            ]
+          : [],
+      );
+    const sheet = 'loss(I, R) = I ^ 2 * R\n';
+    const [loss] = ['loss(I: 20 A, R: 0.24 Ω)'];
+    assert.deepEqual(told(`${sheet}w = loss(20 A, 0.24 Ω) * 2`), [loss, '(({20 A} ^ 2) * {0.24 Ω})', '96 W']);
+    assert.deepEqual(told(`${sheet}w = if 1 > 2 then loss(1 A, 1 Ω) else loss(20 A, 0.24 Ω)`).slice(0, 1), [loss]);
+    assert.deepEqual(
+      told(`${sheet}twice(I) = loss(I, 1 Ω) + loss(I, 1 Ω)\nw = twice(2 A)`).filter((line) => line.includes('(I')),
+      ['loss(I: 2 A, R: 1 Ω)', 'loss(I: 2 A, R: 1 Ω)', 'twice(I: 2 A)'],
+    );
+  });
 });
