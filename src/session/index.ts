@@ -1,3 +1,4 @@
+export { caseHeading, caseLine } from './cases/case-line';
 export { InputReader, type ReadInput } from './cases/input-reader';
 export { type CaseOutcome, casesAtOnce, SheetCases } from './cases/sheet-cases';
 export {
@@ -12,7 +13,9 @@ export { type Explanation, explain } from './explain';
 export { type FolderFiles, folderOf, pathInTree } from './folder-files';
 export { formatSheet } from './format-sheet';
 export { type LiveValue, liveParagraphs } from './live-prose';
+export { readRows } from './read-rows';
 export { reportInput } from './report-input';
 export { type SavedEdit, savedEdits, savedText, writeResults } from './saved-results';
 export { type InputsSet, setInputs } from './set-inputs';
+export { inputEdit, type SheetInput, sheetInputs } from './sheet-inputs';
 export { type SessionCell, SheetSession } from './sheet-session';

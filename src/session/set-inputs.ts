@@ -78,7 +78,7 @@ function problemsOf({ cells }: SheetFile, values: ReadonlyMap<string, string>): 
 }
 
 /** A value in place of an expression: a text with its quotation marks, a bare number with the expression's unit. */
-function writtenFor(given: string, tree: SyntaxTree, expression: number): string {
+export function writtenFor(given: string, tree: SyntaxTree, expression: number): string {
   const value = given.trim();
   if (tree.kinds[expression] === Node.Text) {
     return /^["“„]/.test(value) ? value : `"${value.replaceAll('"', '″')}"`; // No text can hold a plain mark.

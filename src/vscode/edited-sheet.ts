@@ -15,6 +15,8 @@ export interface EditedSheet {
   readonly editable: boolean;
   /** Hands everything typed so far to the session. Costs little when nothing changed. */
   update(): void;
+  /** The file as it would be saved now; undefined where nothing can be saved. */
+  bytes(): Uint8Array | undefined;
   /** The calculation cells that a document holds: a notebook's cell is one, a file shown as text holds them all. */
   cellsIn(document: vscode.TextDocument): readonly PlacedCell[];
   /** The prose cells that a document holds. */

@@ -11,6 +11,7 @@ import {
 import { notebookType } from './names';
 import type { OpenSheets } from './open-sheets';
 import { bytesOfNotebook } from './serializer';
+import { writeWhole } from './whole-file';
 
 /** Formats whose libraries this build holds, put in place by the build: a browser's host cannot read them from files. */
 declare const REPORT_FORMATS_HERE: readonly ReportFormat[];
@@ -101,19 +102,6 @@ export class ReportExport {
 
   private async font(name: string): Promise<Uint8Array> {
     return vscode.workspace.fs.readFile(vscode.Uri.joinPath(this.extension, 'dist', 'fonts', name));
-  }
-}
-
-/** Beside the target first and then in its place, so that no half of a report is left where one was before. */
-async function writeWhole(target: vscode.Uri, bytes: Uint8Array): Promise<void> {
-  const { fs } = vscode.workspace;
-  const beside = target.with({ path: `${target.path}.part` });
-  try {
-    await fs.writeFile(beside, bytes);
-    await fs.rename(beside, target, { overwrite: true });
-  } catch (error) {
-    await fs.delete(beside).then(undefined, () => undefined); // It may not be there.
-    throw error;
   }
 }
 

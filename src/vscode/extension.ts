@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { Cautions } from './cautions';
+import { changeInput } from './change-input';
 import { CheckTests } from './check-tests';
 import { SheetController } from './controller';
 import { copyResult } from './copy-result';
@@ -13,7 +14,9 @@ import { newSheet } from './new-sheet';
 import { Notices } from './notices';
 import { OpenSheets } from './open-sheets';
 import { OutOfDateMarks } from './out-of-date';
+import { pasteAsSchedule } from './paste-schedule';
 import { Quiet } from './quiet';
+import { runCases } from './run-cases';
 import { SheetSerializer } from './serializer';
 import { Surroundings } from './surroundings';
 import { followTexts } from './text-documents';
@@ -54,6 +57,9 @@ export function start(context: vscode.ExtensionContext) {
     checks,
     vscode.commands.registerCommand(commands.copyResult, (target, form) => copyResult(sheets, target, form)),
     tellFirstEdit(),
+    vscode.commands.registerCommand(commands.changeInput, (target) => changeInput(sheets, target)),
+    vscode.commands.registerCommand(commands.runCases, (file) => runCases(sheets, file)),
+    vscode.commands.registerCommand(commands.pasteAsSchedule, () => pasteAsSchedule(sheets)),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.exportReport, (given) =>

@@ -8,6 +8,9 @@ export const commands = {
   exportReport: 'kilofoot.exportReport',
   writeResults: 'kilofoot.writeResults',
   copyResult: 'kilofoot.copyResult',
+  changeInput: 'kilofoot.changeInput',
+  runCases: 'kilofoot.runCases',
+  pasteAsSchedule: 'kilofoot.pasteAsSchedule',
 } as const;
 export const views = {
   values: 'kilofoot.values',

@@ -42,6 +42,10 @@ export class TextSheet implements EditedSheet {
     this.session.update(cells.map(({ kind, text }, index) => ({ id: String(index), kind, text })));
   }
 
+  bytes(): Uint8Array | undefined {
+    return this.editable ? new TextEncoder().encode(this.document.getText()) : undefined;
+  }
+
   cellsIn(): readonly PlacedCell[] {
     return this.placedCells.filter((_, index) => this.file.cells[index].kind === 'calculation');
   }

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { Readable } from 'node:stream';
 import { CsvError, parse } from 'csv-parse';
-import { type CaseOutcome, casesAtOnce, folderOf, SheetCases } from '../../core';
+import { caseHeading, caseLine, casesAtOnce, folderOf, SheetCases } from '../../core';
 import type { Console } from '../console';
 import { readSource, reasonFor } from '../files';
 import { FolderTree } from '../folder-tree';
@@ -86,12 +86,12 @@ async function pump(
       }
     }
     batch = [];
-    return outcomes.length === 0 || write(outcomes.map(lineOf).join(''));
+    return outcomes.length === 0 || write(outcomes.map(caseLine).join(''));
   };
   for await (const row of rows) {
     if (!cases) {
       cases = await open(row as string[]);
-      await write(csvLine([...cases.header, 'problems']));
+      await write(caseHeading(cases));
       continue;
     }
     batch.push(row as string[]);
@@ -108,10 +108,3 @@ async function pump(
   }
   return bad;
 }
-
-const lineOf = ({ cells, problems }: CaseOutcome): string => csvLine([...cells, problems.join(' ')]);
-
-const csvLine = (cells: readonly (string | number)[]): string => `${cells.map(quoted).join(',')}\n`;
-
-const quoted = (cell: string | number): string | number =>
-  typeof cell === 'string' && /[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;

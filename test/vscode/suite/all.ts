@@ -9,4 +9,5 @@ import './export';
 import './saved-results';
 import './values';
 import './live-prose';
+import './inputs';
 import './large';

@@ -1,0 +1,27 @@
+import * as vscode from 'vscode';
+import { pastedSchedule } from '../core';
+import type { OpenSheets } from './open-sheets';
+
+/** Puts cells of a spreadsheet, as the clipboard holds them, into the calculation cell under the cursor as a schedule. */
+export async function pasteAsSchedule(sheets: OpenSheets): Promise<void> {
+  const { activeTextEditor: editor } = vscode.window;
+  const spot = editor && sheets.spot(editor.document, editor.selection.active);
+  if (!editor || !spot) {
+    await vscode.window.showInformationMessage('Put the cursor into a calculation cell; the schedule is pasted there.');
+    return;
+  }
+  const made = pastedSchedule(spot.session, await vscode.env.clipboard.readText());
+  if ('problem' in made) {
+    await vscode.window.showInformationMessage(made.problem);
+    return;
+  }
+  // A statement begins a line of its own; the name is selected, for a better one to be typed.
+  const { start, end } = editor.selection;
+  const before = /\S/.test(editor.document.lineAt(start.line).text.slice(0, start.character)) ? '\n' : '';
+  const after = /\S/.test(editor.document.lineAt(end.line).text.slice(end.character)) ? '\n' : '';
+  const snippet = new vscode.SnippetString(before).appendPlaceholder(made.name).appendText(` ${made.text}${after}`);
+  await editor.insertSnippet(snippet);
+  if (made.notes.length > 0) {
+    void vscode.window.showWarningMessage(made.notes.join(' '));
+  }
+}

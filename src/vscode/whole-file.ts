@@ -1,0 +1,14 @@
+import * as vscode from 'vscode';
+
+/** Beside the target first and then in its place, so that no half of a file is left where one was before. */
+export async function writeWhole(target: vscode.Uri, bytes: Uint8Array): Promise<void> {
+  const { fs } = vscode.workspace;
+  const beside = target.with({ path: `${target.path}.part` });
+  try {
+    await fs.writeFile(beside, bytes);
+    await fs.rename(beside, target, { overwrite: true });
+  } catch (error) {
+    await fs.delete(beside).then(undefined, () => undefined); // It may not be there.
+    throw error;
+  }
+}
