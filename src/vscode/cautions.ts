@@ -2,8 +2,9 @@ import * as vscode from 'vscode';
 import { commands } from './names';
 import { isCalculation, type OpenSheet, type OpenSheets } from './open-sheets';
 
-const acknowledging =
-  'Read and known? A line `cautions: acknowledged` in the front matter leaves them out here; a report prints them always.';
+const acknowledging = vscode.l10n.t(
+  'Read and known? A line `cautions: acknowledged` in the front matter leaves them out here; a report prints them always.',
+);
 
 /** Advice about work that can hurt someone: once a sheet, under its first calculation cell, and on a command. */
 export class Cautions implements vscode.NotebookCellStatusBarItemProvider, vscode.Disposable {
@@ -40,7 +41,7 @@ export class Cautions implements vscode.NotebookCellStatusBarItemProvider, vscod
       return [];
     }
     const item = new vscode.NotebookCellStatusBarItem(
-      '$(shield) Cautions',
+      vscode.l10n.t('$(shield) Cautions'),
       vscode.NotebookCellStatusBarAlignment.Right,
     );
     item.tooltip = text;
@@ -52,8 +53,10 @@ export class Cautions implements vscode.NotebookCellStatusBarItemProvider, vscod
     const notebook = vscode.window.activeNotebookEditor?.notebook;
     const texts = notebook ? this.textsFor(notebook) : [];
     const detail =
-      texts.length > 0 ? [...texts, acknowledging].join('\n\n') : 'This sheet holds nothing that calls for one.';
-    await vscode.window.showInformationMessage('Cautions', { modal: true, detail });
+      texts.length > 0
+        ? [...texts, acknowledging].join('\n\n')
+        : vscode.l10n.t('This sheet holds nothing that calls for one.');
+    await vscode.window.showInformationMessage(vscode.l10n.t('Cautions'), { modal: true, detail });
   }
 
   /** What stands under the sheet; nothing when whoever wrote it has read the cautions. */

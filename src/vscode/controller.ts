@@ -31,7 +31,7 @@ export class SheetController implements vscode.Disposable {
     this.controller = vscode.notebooks.createNotebookController(controllerId, notebookType, 'Kilofoot');
     this.controller.supportedLanguages = [languageId];
     this.controller.supportsExecutionOrder = false;
-    this.controller.description = 'Evaluates sheets as you type';
+    this.controller.description = vscode.l10n.t('Evaluates sheets as you type');
     this.controller.executeHandler = (cells, notebook) => this.run(cells, notebook);
     this.controller.interruptHandler = (notebook) => void this.stopped.add(notebook);
     this.controller.onDidChangeSelectedNotebooks(({ notebook, selected }) => {

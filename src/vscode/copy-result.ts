@@ -23,7 +23,9 @@ export async function copyResult(
   const results = source?.sheet.session.results(source.cell) ?? [];
   const wanted = results.filter(({ index }) => source?.index === undefined || source.index === index);
   if (wanted.length === 0) {
-    await vscode.window.showInformationMessage('Put the cursor into a calculation cell with results to copy them.');
+    await vscode.window.showInformationMessage(
+      vscode.l10n.t('Put the cursor into a calculation cell with results to copy them.'),
+    );
     return;
   }
   const form = typeof given === 'string' ? given : await pickForm();
@@ -58,5 +60,5 @@ async function pickForm(): Promise<CopyForm | undefined> {
     label: copyForms[form].label,
     description: copyForms[form].use,
   }));
-  return (await vscode.window.showQuickPick(picks, { title: 'Copy Result As' }))?.form;
+  return (await vscode.window.showQuickPick(picks, { title: vscode.l10n.t('Copy Result As') }))?.form;
 }

@@ -43,7 +43,9 @@ export class ReportExport {
     const notebook = vscode.window.activeNotebookEditor?.notebook ?? onlySheet();
     const sheet = notebook?.notebookType === notebookType ? this.sheets.of(notebook) : undefined;
     if (!notebook || !sheet) {
-      void vscode.window.showInformationMessage('Open a sheet first; its report is made from what is in front.');
+      void vscode.window.showInformationMessage(
+        vscode.l10n.t('Open a sheet first; its report is made from what is in front.'),
+      );
       return;
     }
     const format = given.format ?? (await pickFormat());
@@ -52,7 +54,11 @@ export class ReportExport {
     }
     if (!REPORT_FORMATS_HERE.includes(format)) {
       void vscode.window.showInformationMessage(
-        `${reportFormats[format].label} reports are not made in the browser. Export as a web page and print it from there, or use VS Code on the desktop or \`kilofoot run --format ${format}\`.`,
+        vscode.l10n.t(
+          '{0} reports are not made in the browser. Export as a web page and print it from there, or use VS Code on the desktop or `kilofoot run --format {1}`.',
+          reportFormats[format].label,
+          format,
+        ),
       );
       return;
     }
@@ -61,7 +67,9 @@ export class ReportExport {
       return;
     }
     if (target.toString() === notebook.uri.toString()) {
-      void vscode.window.showErrorMessage('The report would replace the sheet itself. Choose another file.');
+      void vscode.window.showErrorMessage(
+        vscode.l10n.t('The report would replace the sheet itself. Choose another file.'),
+      );
       return;
     }
     const written = await this.write(notebook, format, target);
@@ -72,7 +80,7 @@ export class ReportExport {
 
   /** True when the file was written; else what is wrong was told. */
   private async write(notebook: vscode.NotebookDocument, format: ReportFormat, target: vscode.Uri): Promise<boolean> {
-    const title = `Exporting ${nameOf(target)}`;
+    const title = vscode.l10n.t('Exporting {0}', nameOf(target));
     const location = vscode.ProgressLocation.Notification;
     try {
       await vscode.window.withProgress({ location, title }, async (progress) => {
@@ -94,7 +102,11 @@ export class ReportExport {
       return true;
     } catch (error) {
       void vscode.window.showErrorMessage(
-        `${nameOf(target)} was not written: ${error instanceof Error ? error.message : String(error)}`,
+        vscode.l10n.t(
+          '{0} was not written: {1}',
+          nameOf(target),
+          error instanceof Error ? error.message : String(error),
+        ),
       );
       return false;
     }
@@ -111,11 +123,11 @@ async function pickFormat(): Promise<ReportFormat | undefined> {
     return {
       format,
       label: reportFormats[format].label,
-      description: `.${format}${here ? '' : ' – not in the browser'}`,
+      description: here ? `.${format}` : vscode.l10n.t('.{0} – not in the browser', format),
     };
   });
-  const title = 'Export Report';
-  return (await vscode.window.showQuickPick(picks, { title, placeHolder: 'Format' }))?.format;
+  const title = vscode.l10n.t('Export Report');
+  return (await vscode.window.showQuickPick(picks, { title, placeHolder: vscode.l10n.t('Format') }))?.format;
 }
 
 /** Beside the sheet, under its name. */
@@ -126,15 +138,15 @@ async function pickTarget(notebook: vscode.NotebookDocument, format: ReportForma
       ? vscode.workspace.workspaceFolders?.[0]?.uri
       : vscode.Uri.joinPath(notebook.uri, '..');
   return vscode.window.showSaveDialog({
-    title: 'Export Report',
+    title: vscode.l10n.t('Export Report'),
     ...(folder && { defaultUri: vscode.Uri.joinPath(folder, name) }),
     filters: { [reportFormats[format].label]: [format] },
   });
 }
 
 async function offerToOpen(target: vscode.Uri, format: ReportFormat): Promise<void> {
-  const open = 'Open';
-  const chosen = await vscode.window.showInformationMessage(`${nameOf(target)} is written.`, open);
+  const open = vscode.l10n.t('Open');
+  const chosen = await vscode.window.showInformationMessage(vscode.l10n.t('{0} is written.', nameOf(target)), open);
   if (chosen !== open) {
     return;
   }

@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { linksOf } from '../core';
 import type { OpenSheets } from './open-sheets';
 
-const tooltips = { sheet: 'Open the sheet', table: 'Open the file of rows' } as const;
+const tooltips = { sheet: vscode.l10n.t('Open the sheet'), table: vscode.l10n.t('Open the file of rows') } as const;
 
 /** Leads from `use "…"` and `schedule "….csv"` to the files. */
 export class SheetLinks implements vscode.DocumentLinkProvider {

@@ -10,8 +10,8 @@ declare const STARTER_SHEETS: Readonly<Record<string, string>>;
 type Choice = vscode.QuickPickItem & StarterSheet;
 
 const empty: Choice = {
-  label: 'Empty sheet',
-  detail: 'One calculation cell and nothing else',
+  label: vscode.l10n.t('Empty sheet'),
+  detail: vscode.l10n.t('One calculation cell and nothing else'),
   text: '# New sheet\n\n```kft\n\n```\n',
 };
 
@@ -19,7 +19,7 @@ const empty: Choice = {
 export async function newSheet(name?: unknown): Promise<void> {
   const starters = Object.entries(STARTER_SHEETS).map(([file, text]) => ({ file, ...starterSheet(text) }));
   const named = starters.find(({ file }) => file === name);
-  const title = 'New Sheet From…';
+  const title = vscode.l10n.t('New Sheet From…');
   const choice =
     named ?? (await vscode.window.showQuickPick<Choice>([...starters, empty], { title, matchOnDetail: true }));
   if (!choice) {

@@ -16,7 +16,7 @@ export class Notices {
       await vscode.commands.executeCommand('workbench.action.files.setActiveEditorReadonlyInSession');
     }
     const name = notebook.uri.path.split('/').at(-1);
-    const asText = 'Open as Text';
+    const asText = vscode.l10n.t('Open as Text');
     const answer = await vscode.window.showWarningMessage(`${name}: ${notices.join(' ')}`, asText);
     if (answer === asText) {
       await vscode.commands.executeCommand('vscode.openWith', notebook.uri, 'default');

@@ -33,10 +33,12 @@ export class OutOfDateMarks implements vscode.NotebookCellStatusBarItemProvider,
     }
     this.marked.add(cell.notebook);
     const item = new vscode.NotebookCellStatusBarItem(
-      '$(history) Out of date',
+      vscode.l10n.t('$(history) Out of date'),
       vscode.NotebookCellStatusBarAlignment.Left,
     );
-    item.tooltip = 'The sheet changed since these results were shown. Run the cell or Refresh Results to renew them.';
+    item.tooltip = vscode.l10n.t(
+      'The sheet changed since these results were shown. Run the cell or Refresh Results to renew them.',
+    );
     return [item];
   }
 }

@@ -122,8 +122,8 @@ function entriesOf(sheet: EditedSheet): Entry[] {
     .flatMap((cell) => valuesOf(session, cell))
     .map((value): Entry => ({ kind: 'value', sheet, value }));
   const groups: Entry[] = [
-    { kind: 'group', label: 'Checks', entries: checks },
-    { kind: 'group', label: 'Values', entries: values },
+    { kind: 'group', label: vscode.l10n.t('Checks'), entries: checks },
+    { kind: 'group', label: vscode.l10n.t('Values'), entries: values },
   ];
   return groups.filter((group) => group.kind === 'group' && group.entries.length > 0);
 }
@@ -155,5 +155,11 @@ function checkItem(sheet: EditedSheet, check: ListedCheck): vscode.TreeItem {
 /** Shows where a value or check stands, in whichever editor its sheet is open in. */
 function revealing(sheet: EditedSheet, { cell, span }: ListedValue | ListedCheck): vscode.Command | undefined {
   const [place] = locationOf(sheet, { cell, span });
-  return place && { command: 'vscode.open', title: 'Show', arguments: [place.uri, { selection: place.range }] };
+  return (
+    place && {
+      command: 'vscode.open',
+      title: vscode.l10n.t('Show'),
+      arguments: [place.uri, { selection: place.range }],
+    }
+  );
 }

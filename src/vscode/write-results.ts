@@ -7,7 +7,7 @@ export async function writeResultsIntoSheet(sheets: OpenSheets): Promise<void> {
   const notebook = vscode.window.activeNotebookEditor?.notebook;
   const sheet = notebook && sheets.of(notebook);
   if (!notebook || !sheet?.editable) {
-    await vscode.window.showInformationMessage('Open a sheet first: its results are written into it.');
+    await vscode.window.showInformationMessage(vscode.l10n.t('Open a sheet first: its results are written into it.'));
     return;
   }
   sheet.update();

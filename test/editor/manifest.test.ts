@@ -3,9 +3,9 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { tokenModifiers, tokenTypes } from '../../src/core';
 import { commands, languageId, notebookType, settings, views } from '../../src/vscode/names';
+import { manifest } from './english-manifest';
 
 const root = join(__dirname, '..', '..');
-const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const { contributes } = manifest;
 
 describe('the manifest', () => {

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { commands, contexts, views } from '../../src/vscode/names';
+import { manifest } from './english-manifest';
 
 interface Step {
   readonly id: string;
@@ -12,7 +13,7 @@ interface Step {
 }
 
 const root = join(__dirname, '..', '..');
-const { contributes } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+const { contributes } = manifest;
 const steps: readonly Step[] = contributes.walkthroughs[0].steps;
 
 /** The editor's own commands that the walkthrough names; the suite in the host asks the editor whether it has them. */
