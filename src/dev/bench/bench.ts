@@ -11,7 +11,7 @@ async function main(part: string | undefined): Promise<void> {
     return;
   }
   const { 'cold-ours': coldOurs, 'cold-mathjs': coldMathjs, 'warm-ours': ours, 'warm-mathjs': mathjs } = all();
-  const { edit, lints, uncertainty } = measured;
+  const { edit, lints, cases, uncertainty } = measured;
   console.log('10,000 formulas with units\n');
   row('text to results, cold', coldOurs.text, [['mathjs', coldMathjs.text, '>= 10']]);
   row('text to results, warm', ours.text, [['mathjs', mathjs.text, '>= 60']]);
@@ -25,6 +25,11 @@ async function main(part: string | undefined): Promise<void> {
   row('of 2,000', edit.of2000, []);
   console.log('\n10,000 statements with circuits\n');
   row('linted', lints.lint, [['evaluated twice', lints.evaluate * 2, '>= 1']]);
+  console.log('\n60 formulas, 100,000 cases, all results kept\n');
+  row('in columns', cases.ours, [
+    ['typed arrays by hand', cases.hand, '>= 1'],
+    ['mathjs, compiled', cases.mathjs, '>= 1000'],
+  ]);
   console.log('\n1,000 formulas over 50 readings\n');
   for (const [kind, aim] of [
     ['independent', '>= 50'],

@@ -3,9 +3,9 @@ import type { Program } from '../../language';
 import { SheetProgram } from '../../language/program/sheet-program';
 import { createLibrary } from '../../library';
 import { lint } from '../../lints';
-import { type SessionCell, SheetSession } from '../../session';
+import { casesAtOnce, type SessionCell, SheetSession } from '../../session';
 import { once, warm } from './timing';
-import { cells, closures, formulas, uncertain } from './workloads';
+import { cells, closures, formulas, overCases, uncertain } from './workloads';
 
 /** What a part measured: milliseconds, or whatever its name says. Each part runs in a process of its own. */
 export type Measured = Readonly<Record<string, number>>;
@@ -112,6 +112,45 @@ export const parts: Readonly<Record<string, () => Measured | Promise<Measured>>>
       linted.push(once(() => lint(program, ['0'])));
     }
     return { evaluate: Math.min(...evaluated), lint: Math.min(...linted) };
+  },
+  cases: async () => {
+    const work = overCases(100_000);
+    const program = new SheetProgram(library());
+    program.update([{ id: '0', text: work.sheet }]);
+    const { columns, outputs } = program.vary(['volts', 'ohms']);
+    if (!columns) {
+      throw new Error('These formulas are not run in columns.');
+    }
+    const kept = outputs.map(() => new Float64Array(100_000));
+    const ours = () => {
+      for (let from = 0; from < 100_000; from += casesAtOnce) {
+        const to = Math.min(100_000, from + casesAtOnce);
+        columns.run([work.volts.subarray(from, to), work.ohms.subarray(from, to)], to - from);
+        for (const [k, column] of kept.entries()) {
+          column.set(columns.output(k).subarray(0, to - from), from);
+        }
+      }
+    };
+    const measured = { ours: warm(ours), hand: warm(work.byHand) };
+    work.columns.forEach((column, k) => {
+      same(kept[k][99_999], column[99_999], 1e-12);
+    });
+    const { create, all } = await import('mathjs');
+    const math = create(all);
+    const compiled = work.mathjs.map((line) => math.compile(line));
+    const few = 200; // As many as end soon; the time for all is that many times as long.
+    const mathjs = once(() => {
+      for (let at = 0; at < few; at++) {
+        const scope = new Map<string, unknown>([
+          ['volts', math.unit(work.volts[at], 'V')],
+          ['ohms', math.unit(work.ohms[at], 'ohm')],
+        ]);
+        for (const formula of compiled) {
+          formula.evaluate(scope);
+        }
+      }
+    });
+    return { ...measured, mathjs: (mathjs * 100_000) / few };
   },
   uncertainty: () => {
     const measured: Record<string, number> = {};

@@ -81,3 +81,30 @@ export function cells(count: number): { readonly id: string; readonly text: stri
     ].join('\n'),
   }));
 }
+
+/** Sixty formulas over two inputs, in threes that hang on one another: as a sheet, for mathjs, and as a loop by hand. */
+export function overCases(cases: number) {
+  const groups = 20;
+  const volts = Float64Array.from({ length: cases }, (_, i) => 200 + (i % 50));
+  const ohms = Float64Array.from({ length: cases }, (_, i) => 10 + (i % 37) / 10);
+  const lines = Array.from({ length: groups }, (_, k) => [
+    `i${k} = ${k === 0 ? 'volts' : `x${k - 1}`} / (ohms + 0.${k + 10} ohm)`,
+    `p${k} = i${k} * i${k} * ohms`,
+    `x${k} = volts - i${k} * 0.2 ohm + p${k} / (i${k} * 100)`,
+  ]).flat();
+  const columns = Array.from({ length: groups * 3 }, () => new Float64Array(cases));
+  const byHand = () => {
+    for (let k = 0; k < groups; k++) {
+      const before = k === 0 ? volts : columns[3 * k - 1];
+      const [i, p, x] = [columns[3 * k], columns[3 * k + 1], columns[3 * k + 2]];
+      const more = Number(`0.${k + 10}`);
+      for (let at = 0; at < cases; at++) {
+        i[at] = before[at] / (ohms[at] + more);
+        p[at] = i[at] * i[at] * ohms[at];
+        x[at] = volts[at] - i[at] * 0.2 + p[at] / (i[at] * 100);
+      }
+    }
+  };
+  const inputs = 'input volts = 208 V from 1 V to 999 V\ninput ohms = 12 ohm from 1 ohm to 99 ohm\n';
+  return { sheet: `${inputs}${lines.join('\n')}\n`, mathjs: lines, volts, ohms, columns, byHand };
+}
