@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { ok, until } from './expect';
+import { ok } from './expect';
 
 export const extensionId = 'kilofoot.kilofoot';
 
@@ -17,22 +17,17 @@ export async function writeFile(name: string, content: string | Uint8Array): Pro
 
 /**
  * Opens a sheet in an editor the way a double click does, without choosing a kernel. The host now and then never answers
- * a request to show an editor while it settles the one before, so what counts is that the editor is there; where it
- * does not come, the editor in its way is closed and the request made again, and the log says so.
+ * a request to show an editor while it settles the one before. Where the editor is there all the same, that will do;
+ * else the editor in its way is closed and the request made again, and the log says so.
  */
 export async function show(uri: vscode.Uri): Promise<vscode.NotebookDocument> {
   const notebook = await vscode.workspace.openNotebookDocument(uri);
   for (let attempt = 1; attempt <= 3; attempt++) {
-    let refused: unknown;
-    vscode.window.showNotebookDocument(notebook).then(undefined, (error) => {
-      refused = error;
-    });
-    const isShown = () => vscode.window.activeNotebookEditor?.notebook === notebook;
-    const came = await until('the editor', () => isShown() || refused !== undefined, 10_000).catch(() => false);
-    if (refused !== undefined) {
-      throw refused;
-    }
-    if (came) {
+    const answered = await Promise.race([
+      Promise.resolve(vscode.window.showNotebookDocument(notebook)).then(() => true),
+      new Promise<boolean>((resolve) => setTimeout(resolve, 10_000, false)),
+    ]);
+    if (answered || vscode.window.activeNotebookEditor?.notebook === notebook) {
       return notebook;
     }
     console.log(`[host-test]        the host did not show ${uri.path}; asked again`);
