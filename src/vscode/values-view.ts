@@ -35,6 +35,8 @@ export class ValuesView implements vscode.TreeDataProvider<Entry>, vscode.Dispos
   readonly onDidChangeTreeData = this.changed.event;
   private readonly disposables: vscode.Disposable[];
   private readonly view: vscode.TreeView<Entry>;
+  /** The sheet that the editor was last told of as the one in front. */
+  private told: EditedSheet | undefined;
 
   constructor(
     private readonly sheets: OpenSheets,
@@ -106,8 +108,11 @@ export class ValuesView implements vscode.TreeDataProvider<Entry>, vscode.Dispos
 
   private follow(): void {
     const sheet = sheetInFront(this.sheets);
-    void vscode.commands.executeCommand('setContext', views.sheetInFront, sheet !== undefined);
-    this.view.description = sheet?.uri.path.split('/').at(-1);
+    if (sheet !== this.told) {
+      this.told = sheet;
+      void vscode.commands.executeCommand('setContext', views.sheetInFront, sheet !== undefined);
+      this.view.description = sheet?.uri.path.split('/').at(-1);
+    }
     this.changed.fire();
   }
 }
