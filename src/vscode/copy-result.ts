@@ -12,12 +12,12 @@ interface Source {
   readonly index?: number;
 }
 
-/** Copies what a cell comes to, or one value of it, in a form that a person picks. */
+/** Copies what a cell comes to, or one value of it, in a form that a person picks. Gives back what was copied. */
 export async function copyResult(
   sheets: OpenSheets,
   target?: Entry | vscode.NotebookCell,
   given?: CopyForm,
-): Promise<void> {
+): Promise<string | undefined> {
   const source = sourceOf(sheets, target);
   source?.sheet.update();
   const results = source?.sheet.session.results(source.cell) ?? [];
@@ -26,13 +26,16 @@ export async function copyResult(
     await vscode.window.showInformationMessage(
       vscode.l10n.t('Put the cursor into a calculation cell with results to copy them.'),
     );
-    return;
+    return undefined;
   }
   const form = typeof given === 'string' ? given : await pickForm();
-  if (form) {
-    await vscode.env.clipboard.writeText(copied(wanted, form));
-    vscode.window.setStatusBarMessage(`Result copied as ${copyForms[form].label}`, 3000);
+  if (!form) {
+    return undefined;
   }
+  const text = copied(wanted, form);
+  await vscode.env.clipboard.writeText(text);
+  vscode.window.setStatusBarMessage(`Result copied as ${copyForms[form].label}`, 3000);
+  return text;
 }
 
 function sourceOf(sheets: OpenSheets, target: Entry | vscode.NotebookCell | undefined): Source | undefined {

@@ -59,7 +59,7 @@ export function start(context: vscode.ExtensionContext) {
     tellFirstEdit(),
     vscode.commands.registerCommand(commands.changeInput, (target) => changeInput(sheets, target)),
     vscode.commands.registerCommand(commands.runCases, (file) => runCases(sheets, file)),
-    vscode.commands.registerCommand(commands.pasteAsSchedule, () => pasteAsSchedule(sheets)),
+    vscode.commands.registerCommand(commands.pasteAsSchedule, (given) => pasteAsSchedule(sheets, given)),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
     vscode.commands.registerCommand(commands.exportReport, (given) =>

@@ -2,15 +2,18 @@ import * as vscode from 'vscode';
 import { pastedSchedule } from '../core';
 import type { OpenSheets } from './open-sheets';
 
-/** Puts cells of a spreadsheet, as the clipboard holds them, into the calculation cell under the cursor as a schedule. */
-export async function pasteAsSchedule(sheets: OpenSheets): Promise<void> {
+/**
+ * Puts cells of a spreadsheet, as the clipboard holds them, into the calculation cell under the cursor as a schedule.
+ * `given` stands in for the clipboard.
+ */
+export async function pasteAsSchedule(sheets: OpenSheets, given?: string): Promise<void> {
   const { activeTextEditor: editor } = vscode.window;
   const spot = editor && sheets.spot(editor.document, editor.selection.active);
   if (!editor || !spot) {
     await vscode.window.showInformationMessage('Put the cursor into a calculation cell; the schedule is pasted there.');
     return;
   }
-  const made = pastedSchedule(spot.session, await vscode.env.clipboard.readText());
+  const made = pastedSchedule(spot.session, typeof given === 'string' ? given : await vscode.env.clipboard.readText());
   if ('problem' in made) {
     await vscode.window.showInformationMessage(made.problem);
     return;

@@ -39,8 +39,11 @@ describe('cells of a spreadsheet', () => {
     const { document } = notebook.cellAt(0);
     const editor = await vscode.window.showTextDocument(document);
     editor.selection = new vscode.Selection(0, 5, 0, 5);
-    await vscode.env.clipboard.writeText('Tag\tLoad (kVA)\nP1\t9.2\nP2\t1.5\n');
-    await vscode.commands.executeCommand('kilofoot.pasteAsSchedule');
+    const cells = 'Tag\tLoad (kVA)\nP1\t9.2\nP2\t1.5\n';
+    await vscode.env.clipboard.writeText(cells);
+    // A page without focus may have no clipboard to read; the command then gets the cells from here.
+    const hasClipboard = (await vscode.env.clipboard.readText()) === cells;
+    await vscode.commands.executeCommand('kilofoot.pasteAsSchedule', ...(hasClipboard ? [] : [cells]));
     includes(document.getText().replaceAll('\r\n', '\n'), 'x = 1\nrows = schedule\n  | tag | load    |\n');
     await until('its total', () => shown(notebook.cellAt(0), 'text/plain').includes('10.7'));
     await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
