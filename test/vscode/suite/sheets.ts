@@ -17,23 +17,32 @@ export async function writeFile(name: string, content: string | Uint8Array): Pro
 
 /**
  * Opens a sheet in an editor the way a double click does, without choosing a kernel. The host now and then never answers
- * a request to show an editor while it settles the one before. Where the editor is there all the same, that will do;
- * else the editor in its way is closed and the request made again, and the log says so.
+ * a request to show an editor while it settles the one before. Where the editor has been there for a while all the same,
+ * that will do; where it does not come, the one in its way is closed and the request made again, and the log says so.
  */
 export async function show(uri: vscode.Uri): Promise<vscode.NotebookDocument> {
   const notebook = await vscode.workspace.openNotebookDocument(uri);
   for (let attempt = 1; attempt <= 3; attempt++) {
-    const answered = await Promise.race([
-      Promise.resolve(vscode.window.showNotebookDocument(notebook)).then(() => true),
-      new Promise<boolean>((resolve) => setTimeout(resolve, 10_000, false)),
-    ]);
-    if (answered || vscode.window.activeNotebookEditor?.notebook === notebook) {
+    const answer = Promise.resolve(vscode.window.showNotebookDocument(notebook)).then(() => true);
+    if (await Promise.race([answer, staysInFront(notebook)])) {
       return notebook;
     }
     console.log(`[host-test]        the host did not show ${uri.path}; asked again`);
     await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
   }
   throw new Error(`the host does not show ${uri.path}`);
+}
+
+/** True once the notebook has been in front for two seconds; false when it is not within ten. */
+async function staysInFront(notebook: vscode.NotebookDocument): Promise<boolean> {
+  for (let inFront = 0, waited = 0; waited < 10_000; waited += 50) {
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    inFront = vscode.window.activeNotebookEditor?.notebook === notebook ? inFront + 50 : 0;
+    if (inFront >= 2_000) {
+      return true;
+    }
+  }
+  return false;
 }
 
 export function shown(cell: vscode.NotebookCell, mime: string): string {
