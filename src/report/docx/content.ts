@@ -32,6 +32,10 @@ const manyColumns = 7;
 /** In characters; shorter ones fit on a line. */
 const longFormula = 60;
 
+/** Characters of a formula that fit into a cell beside others, and of one side of it that fit on a line. */
+const longInCell = 30;
+const longestSide = 80;
+
 /** The numbering that ordered lists use; each list is an instance of its own. */
 export const orderedList = 'ordered';
 
@@ -159,7 +163,8 @@ export class ContentMaker {
       case 'break':
         return new TextRun({ break: 1 });
       case 'maths':
-        return this.maths(inline.latex);
+        // An equation does not break, so in the narrow cell of a table a long one would be cut off.
+        return inline.text.length > longInCell ? new TextRun({ text: inline.text, size }) : this.maths(inline.latex);
       case 'verdict':
         return this.verdict(inline.verdict, size);
       case 'link':
@@ -188,10 +193,21 @@ export class ContentMaker {
       return [this.maths(latex)];
     }
     const [first, second, ...others] = sidesOf(latex);
-    const start = this.maths(second === undefined ? first : `${first} = ${second}`);
+    const texts = text.split(' = ');
+    const asText = (words: string) => new this.library.TextRun({ text: words, font: 'Cambria Math' });
+    // A side that fills more than a line, such as a long list, stands as text, which breaks; a fraction is half as wide.
+    const side = (part: string, i: number) =>
+      texts.length === others.length + 2 && texts[i].length > longestSide && !part.includes('\\frac')
+        ? asText(texts[i])
+        : this.maths(part);
+    if (second === undefined || (texts[1]?.length ?? 0) > longestSide) {
+      return [first, ...(second === undefined ? [] : [second]), ...others].flatMap((part, i) => [
+        ...(i > 0 ? [asText(' = ')] : []),
+        side(part, i),
+      ]);
+    }
     // The sign stands as text: a formula that begins with it is shown with a gap to be filled in.
-    const equals = () => new this.library.TextRun({ text: ' = ', font: 'Cambria Math' });
-    return [start, ...others.flatMap((side) => [equals(), this.maths(side)])];
+    return [this.maths(`${first} = ${second}`), ...others.flatMap((part, i) => [asText(' = '), side(part, i + 2)])];
   }
 
   private verdict(verdict: Verdict, size?: number): ParagraphChild {
