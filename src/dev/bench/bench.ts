@@ -3,6 +3,8 @@
  * from machine to machine; ratios are what counts, and each stands beside the one aimed at.
  */
 import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { buildSync } from 'esbuild';
 import { type Measured, parts } from './parts';
 
 async function main(part: string | undefined): Promise<void> {
@@ -45,10 +47,19 @@ async function main(part: string | undefined): Promise<void> {
 
 const measured: Record<string, Measured> = {};
 
-/** Each part in a process of its own, so that none warms another up. */
+/** Each part in a process of its own, so that none warms another up, and bundled, as what ships is. */
 function all(): Record<string, Measured> {
+  const bundle = join(__dirname, '..', '..', '..', 'out', 'bench.js');
+  buildSync({
+    entryPoints: [__filename],
+    bundle: true,
+    platform: 'node',
+    external: ['mathjs', 'esbuild'],
+    outfile: bundle,
+    logLevel: 'error',
+  });
   for (const part of Object.keys(parts)) {
-    const child = spawnSync(process.execPath, ['--import', 'tsx', __filename, part], { encoding: 'utf8' });
+    const child = spawnSync(process.execPath, [bundle, part], { encoding: 'utf8' });
     if (child.status !== 0) {
       throw new Error(`${part} did not end well:\n${child.stderr}`);
     }
