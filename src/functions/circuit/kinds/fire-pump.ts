@@ -33,7 +33,9 @@ export const firePump: KindOfCircuit = {
   ...motor,
   kinds: ['fire_pump'],
   demand: (call, load) => {
-    call.assume('this pump alone; drop limits of 695.7 (15 % when it starts, 5 % at 115 % of its current) not checked');
+    call.assume(
+      'this pump alone; drop limits of 695.7 (from memory: 15 % when it starts, 5 % at 115 % of its current) not checked',
+    );
     return motor.demand(call, load);
   },
   device,
