@@ -1,8 +1,8 @@
-import { children, Node, parse, type SyntaxTree, spanOf, textOf } from '../language';
+import { children, Node, parse, type SyntaxTree, spanOf, textOf, type VariedInput } from '../language';
 import { createLibrary } from '../library';
 import { readSheet, type SheetFile, writeSheet } from '../notebook';
 import { applyEdits } from '../text';
-import { readUnit } from '../units';
+import { readUnit, type Unit } from '../units';
 import { InputReader, isBareNumber } from './cases/input-reader';
 import { SheetSession } from './sheet-session';
 
@@ -22,11 +22,20 @@ export interface InputsSet {
  * takes the unit that the input is written with. The bytes given are not touched.
  */
 export function setInputs(bytes: Uint8Array, values: ReadonlyMap<string, string>): InputsSet {
-  return { ...writeInputs(bytes, values), problems: problemsOf(readSheet(bytes), values) };
+  const session = new SheetSession();
+  const varied = values.size > 0 ? variedIn(session, readSheet(bytes), [...values.keys()]) : [];
+  const units = new Map(
+    varied.flatMap(({ name, type }) => (type.kind === 'quantity' ? [[name, type.unit] as const] : [])),
+  );
+  return { ...writeInputs(bytes, values, units), problems: problemsOf(session, varied, values) };
 }
 
-/** The same without a look at what the values mean. */
-export function writeInputs(bytes: Uint8Array, values: ReadonlyMap<string, string>): Omit<InputsSet, 'problems'> {
+/** The same without a look at what the values mean. `units` are those that bare numbers take. */
+export function writeInputs(
+  bytes: Uint8Array,
+  values: ReadonlyMap<string, string>,
+  units: ReadonlyMap<string, Unit> = new Map(),
+): Omit<InputsSet, 'problems'> {
   const file = readSheet(bytes);
   const library = createLibrary();
   const inputs: string[] = [];
@@ -43,11 +52,12 @@ export function writeInputs(bytes: Uint8Array, values: ReadonlyMap<string, strin
         return [];
       }
       const [name, expression] = children(tree, statement);
-      inputs.push(textOf(tree, name));
-      const value = values.get(textOf(tree, name));
+      const input = textOf(tree, name);
+      inputs.push(input);
+      const value = values.get(input);
       return value === undefined || expression === undefined
         ? []
-        : [{ span: spanOf(tree, expression), newText: writtenFor(value, tree, expression) }];
+        : [{ span: spanOf(tree, expression), newText: writtenFor(value, tree, expression, units.get(input)) }];
     });
     return edits.length > 0 ? { ...cell, text: applyEdits(cell.text, edits) } : cell;
   });
@@ -59,30 +69,42 @@ export function writeInputs(bytes: Uint8Array, values: ReadonlyMap<string, strin
 }
 
 /** Tries each value on the sheet as it is. One that needs the sheet's own names shows what is wrong when it runs there. */
-function problemsOf({ cells }: SheetFile, values: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+function problemsOf(
+  session: SheetSession,
+  varied: readonly VariedInput[],
+  values: ReadonlyMap<string, string>,
+): ReadonlyMap<string, string> {
   const problems = new Map<string, string>();
-  if (values.size > 0) {
-    const session = new SheetSession();
-    session.update(cells.map(({ kind, text }, index) => ({ id: String(index), kind, text })));
-    for (const input of session.program.vary([...values.keys()]).inputs) {
-      const read =
-        input.type.kind === 'unknown'
-          ? undefined
-          : new InputReader(input, session.program.library).read(values.get(input.name)!);
-      if (read && 'problem' in read) {
-        problems.set(input.name, read.problem);
-      }
+  for (const input of varied) {
+    const read =
+      input.type.kind === 'unknown'
+        ? undefined
+        : new InputReader(input, session.program.library).read(values.get(input.name)!);
+    if (read && 'problem' in read) {
+      problems.set(input.name, read.problem);
     }
   }
   return problems;
 }
 
-/** A value in place of an expression: a text with its quotation marks, a bare number with the expression's unit. */
-export function writtenFor(given: string, tree: SyntaxTree, expression: number): string {
+function variedIn(session: SheetSession, { cells }: SheetFile, names: readonly string[]): readonly VariedInput[] {
+  session.update(cells.map(({ kind, text }, index) => ({ id: String(index), kind, text })));
+  return session.program.vary(names).inputs;
+}
+
+/**
+ * A value in place of an expression: a text with its quotation marks, a bare number with the unit that is written there,
+ * or `unit` where what stands there is no plain quantity.
+ */
+export function writtenFor(given: string, tree: SyntaxTree, expression: number, unit?: Unit): string {
   const value = given.trim();
   if (tree.kinds[expression] === Node.Text) {
     return /^["“„]/.test(value) ? value : `"${value.replaceAll('"', '″')}"`; // No text can hold a plain mark.
   }
-  const unit = tree.kinds[expression] === Node.Quantity ? tree.units[expression] : -1;
-  return unit >= 0 && isBareNumber(value) ? `${value} ${tree.unitTexts[unit]}` : value;
+  const symbol = unitWritten(tree, expression) ?? unit?.symbol;
+  return symbol && isBareNumber(value) ? `${value} ${symbol}` : value;
 }
+
+/** The unit of a plain quantity as it is written; undefined for any other expression. */
+export const unitWritten = (tree: SyntaxTree, expression: number): string | undefined =>
+  tree.kinds[expression] === Node.Quantity ? tree.unitTexts[tree.units[expression]] : undefined;

@@ -1,7 +1,7 @@
 import { children, Node, type SyntaxTree, spanOf, textContent, textOf } from '../language';
 import type { Edit } from '../text';
 import { InputReader } from './cases/input-reader';
-import { writtenFor } from './set-inputs';
+import { unitWritten, writtenFor } from './set-inputs';
 import type { SheetSession } from './sheet-session';
 
 /** An `input` line of a sheet. */
@@ -10,6 +10,8 @@ export interface SheetInput {
   readonly cell: string;
   /** Its value as the sheet writes it. */
   readonly written: string;
+  /** The unit that a bare number takes; none for a plain number and what is no quantity. */
+  readonly unit?: string;
   /** What it means, where the sheet says so. */
   readonly label?: string;
   /** As the sheet writes them. */
@@ -30,11 +32,13 @@ export function sheetInputs(session: SheetSession): SheetInput[] {
   const { inputs } = session.program.vary(places.map(({ name }) => name));
   return places.map(({ cell, tree, statement, name, expression }, i) => {
     const label = [...children(tree, statement)].find((child, at) => at > 1 && tree.kinds[child] === Node.Text);
-    const { bounds } = inputs[i];
+    const { bounds, type } = inputs[i];
+    const unit = unitWritten(tree, expression) ?? (type.kind === 'quantity' ? type.unit.symbol : '');
     return {
       name,
       cell,
       written: textOf(tree, expression),
+      ...(unit !== '' && { unit }),
       ...(label !== undefined && { label: textContent(tree, label) }),
       ...(bounds && { bounds: { low: bounds.low, high: bounds.high } }),
     };
@@ -62,7 +66,8 @@ export function inputEdit(
     return read;
   }
   const { cell, tree, expression } = place;
-  return { cell, edit: { span: spanOf(tree, expression), newText: writtenFor(given, tree, expression) } };
+  const unit = varied.type.kind === 'quantity' ? varied.type.unit : undefined;
+  return { cell, edit: { span: spanOf(tree, expression), newText: writtenFor(given, tree, expression, unit) } };
 }
 
 function placesOf(session: SheetSession): Place[] {

@@ -14,7 +14,7 @@ interface Listed {
  * shows. As on the command line only a plain yes passes.
  */
 export class CheckTests implements vscode.Disposable {
-  readonly controller = vscode.tests.createTestController('kilofoot', 'Kilofoot Checks');
+  readonly controller = vscode.tests.createTestController('kilofoot', vscode.l10n.t('Kilofoot Checks'));
   private readonly listening: vscode.Disposable[];
   /** What each sheet's tests were last listed as; the editor is told only of what changed. */
   private readonly told = new Map<string, string>();
@@ -23,7 +23,8 @@ export class CheckTests implements vscode.Disposable {
     private readonly sheets: OpenSheets,
     evaluated: vscode.Event<void>,
   ) {
-    this.controller.createRunProfile('Evaluate', vscode.TestRunProfileKind.Run, (request) => this.run(request), true);
+    const evaluate = vscode.l10n.t('Evaluate');
+    this.controller.createRunProfile(evaluate, vscode.TestRunProfileKind.Run, (request) => this.run(request), true);
     this.controller.refreshHandler = () => this.list();
     const soon = () => setTimeout(() => this.list()); // The sheet itself is forgotten on the same event.
     this.listening = [

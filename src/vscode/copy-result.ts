@@ -34,7 +34,7 @@ export async function copyResult(
   }
   const text = copied(wanted, form);
   await vscode.env.clipboard.writeText(text);
-  vscode.window.setStatusBarMessage(`Result copied as ${copyForms[form].label}`, 3000);
+  vscode.window.setStatusBarMessage(vscode.l10n.t('Result copied as {0}', vscode.l10n.t(copyForms[form].label)), 3000);
   return text;
 }
 
@@ -60,8 +60,8 @@ function sourceOf(sheets: OpenSheets, target: Entry | vscode.NotebookCell | unde
 async function pickForm(): Promise<CopyForm | undefined> {
   const picks = (Object.keys(copyForms) as CopyForm[]).map((form) => ({
     form,
-    label: copyForms[form].label,
-    description: copyForms[form].use,
+    label: vscode.l10n.t(copyForms[form].label),
+    description: vscode.l10n.t(copyForms[form].use),
   }));
   return (await vscode.window.showQuickPick(picks, { title: vscode.l10n.t('Copy Result As') }))?.form;
 }

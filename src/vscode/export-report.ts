@@ -56,7 +56,7 @@ export class ReportExport {
       void vscode.window.showInformationMessage(
         vscode.l10n.t(
           '{0} reports are not made in the browser. Export as a web page and print it from there, or use VS Code on the desktop or `kilofoot run --format {1}`.',
-          reportFormats[format].label,
+          vscode.l10n.t(reportFormats[format].label),
           format,
         ),
       );
@@ -122,7 +122,7 @@ async function pickFormat(): Promise<ReportFormat | undefined> {
     const here = REPORT_FORMATS_HERE.includes(format);
     return {
       format,
-      label: reportFormats[format].label,
+      label: vscode.l10n.t(reportFormats[format].label),
       description: here ? `.${format}` : vscode.l10n.t('.{0} – not in the browser', format),
     };
   });
@@ -140,7 +140,7 @@ async function pickTarget(notebook: vscode.NotebookDocument, format: ReportForma
   return vscode.window.showSaveDialog({
     title: vscode.l10n.t('Export Report'),
     ...(folder && { defaultUri: vscode.Uri.joinPath(folder, name) }),
-    filters: { [reportFormats[format].label]: [format] },
+    filters: { [vscode.l10n.t(reportFormats[format].label)]: [format] },
   });
 }
 

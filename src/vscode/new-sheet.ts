@@ -12,7 +12,7 @@ type Choice = vscode.QuickPickItem & StarterSheet;
 const empty: Choice = {
   label: vscode.l10n.t('Empty sheet'),
   detail: vscode.l10n.t('One calculation cell and nothing else'),
-  text: '# New sheet\n\n```kft\n\n```\n',
+  text: `# ${vscode.l10n.t('New sheet')}\n\n\`\`\`kft\n\n\`\`\`\n`,
 };
 
 /** Asks for a starter sheet and opens an untitled copy of it. `name` is a starter's file name and spares the question. */

@@ -10,7 +10,9 @@ export async function pasteAsSchedule(sheets: OpenSheets, given?: string): Promi
   const { activeTextEditor: editor } = vscode.window;
   const spot = editor && sheets.spot(editor.document, editor.selection.active);
   if (!editor || !spot) {
-    await vscode.window.showInformationMessage('Put the cursor into a calculation cell; the schedule is pasted there.');
+    await vscode.window.showInformationMessage(
+      vscode.l10n.t('Put the cursor into a calculation cell; the schedule is pasted there.'),
+    );
     return;
   }
   const made = pastedSchedule(spot.session, typeof given === 'string' ? given : await vscode.env.clipboard.readText());

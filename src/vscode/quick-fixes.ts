@@ -41,7 +41,7 @@ export class QuickFixes implements vscode.CodeActionProvider {
     if (edits.length === 0) {
       return [];
     }
-    const made = new vscode.CodeAction('Fix all that is safe to fix', fixAll);
+    const made = new vscode.CodeAction(vscode.l10n.t('Fix all that is safe to fix'), fixAll);
     made.edit = new vscode.WorkspaceEdit();
     made.edit.set(document.uri, edits);
     return [made];
@@ -54,8 +54,9 @@ function allow(allowing: Allowing | undefined, problem: Diagnostic, cell: Placed
     return [];
   }
   const { offset, before, after } = allowing;
-  const made = new vscode.CodeAction(`Allow ${problem.code} here, with the reason`, vscode.CodeActionKind.QuickFix);
-  const line = new vscode.SnippetString(before).appendPlaceholder('reason').appendText(after);
+  const title = vscode.l10n.t('Allow {0} here, with the reason', problem.code);
+  const made = new vscode.CodeAction(title, vscode.CodeActionKind.QuickFix);
+  const line = new vscode.SnippetString(before).appendPlaceholder(vscode.l10n.t('reason')).appendText(after);
   made.edit = new vscode.WorkspaceEdit();
   made.edit.set(cell.document.uri, [
     vscode.SnippetTextEdit.insert(cell.range({ start: offset, end: offset }).start, line),

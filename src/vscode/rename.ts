@@ -14,7 +14,9 @@ export class SheetRenames implements vscode.RenameProvider {
     const spot = this.sheets.spot(document, position);
     const found = spot && renamableAt(spot.session, spot.cell.id, spot.offset);
     if (!spot || !found || 'problem' in found) {
-      throw new Error(found && 'problem' in found ? found.problem : 'There is no name here that could be changed.');
+      throw new Error(
+        found && 'problem' in found ? found.problem : vscode.l10n.t('There is no name here that could be changed.'),
+      );
     }
     return { range: spot.cell.range(found.span), placeholder: found.name };
   }

@@ -19,7 +19,9 @@ export async function runCases(sheets: OpenSheets, given?: vscode.Uri): Promise<
   sheet?.update();
   const bytes = sheet?.bytes();
   if (!sheet || !bytes) {
-    await vscode.window.showInformationMessage('Open a sheet first: it is run for each row of a CSV of its inputs.');
+    await vscode.window.showInformationMessage(
+      vscode.l10n.t('Open a sheet first: it is run for each row of a CSV of its inputs.'),
+    );
     return;
   }
   const file = given ?? (await pickCases(sheet));
@@ -36,7 +38,7 @@ export async function runCases(sheets: OpenSheets, given?: vscode.Uri): Promise<
     }
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
-    await vscode.window.showErrorMessage(`${nameOf(target)} was not written: ${reason}`);
+    await vscode.window.showErrorMessage(vscode.l10n.t('{0} was not written: {1}', nameOf(target), reason));
   }
 }
 
@@ -57,7 +59,7 @@ async function openCases(
 async function runAll(cases: SheetCases, rows: Rows['rows'], target: vscode.Uri): Promise<void> {
   const lines = [caseHeading(cases)];
   let bad = 0;
-  const title = 'Running cases';
+  const title = vscode.l10n.t('Running cases');
   const options = { location: vscode.ProgressLocation.Notification, title, cancellable: true };
   const isDone = await vscode.window.withProgress(options, async (progress, stop) => {
     for (let at = 0; at < rows.length; at += atOnce) {
@@ -71,23 +73,29 @@ async function runAll(cases: SheetCases, rows: Rows['rows'], target: vscode.Uri)
       lines.push(...outcomes.map(caseLine));
       progress.report({
         increment: (100 * batch.length) / rows.length,
-        message: `${lines.length - 1} of ${rows.length}`,
+        message: vscode.l10n.t('{0} of {1}', lines.length - 1, rows.length),
       });
     }
     await writeWhole(target, new TextEncoder().encode(lines.join('')));
     return true;
   });
   if (isDone) {
-    void offerToOpen(target, `${rows.length} cases are run, ${bad} of them with problems: ${nameOf(target)}.`);
+    const file = nameOf(target);
+    void offerToOpen(
+      target,
+      bad === 0
+        ? vscode.l10n.t('{0} cases are run: {1} is written.', rows.length, file)
+        : vscode.l10n.t('{0} cases are run, {1} of them with problems: {2} is written.', rows.length, bad, file),
+    );
   } else {
     void vscode.window.showInformationMessage(
-      `Stopped after ${lines.length - 1} of ${rows.length} cases. Nothing was written.`,
+      vscode.l10n.t('Stopped after {0} of {1} cases. Nothing was written.', lines.length - 1, rows.length),
     );
   }
 }
 
 async function offerToOpen(target: vscode.Uri, message: string): Promise<void> {
-  const open = 'Open';
+  const open = vscode.l10n.t('Open');
   if ((await vscode.window.showInformationMessage(message, open)) === open) {
     await vscode.commands.executeCommand('vscode.open', target);
   }
@@ -96,9 +104,9 @@ async function offerToOpen(target: vscode.Uri, message: string): Promise<void> {
 async function pickCases(sheet: EditedSheet): Promise<vscode.Uri | undefined> {
   const [file] =
     (await vscode.window.showOpenDialog({
-      title: 'Cases to Run',
-      openLabel: 'Run',
-      filters: { 'Comma-separated values': ['csv', 'tsv'] },
+      title: vscode.l10n.t('Cases to Run'),
+      openLabel: vscode.l10n.t('Run'),
+      filters: { [vscode.l10n.t('Comma-separated values')]: ['csv', 'tsv'] },
       ...(sheet.uri.scheme !== 'untitled' && { defaultUri: vscode.Uri.joinPath(sheet.uri, '..') }),
     })) ?? [];
   return file;
@@ -110,8 +118,8 @@ async function mayWrite(target: vscode.Uri): Promise<boolean> {
     () => true,
     () => false,
   );
-  const replace = 'Replace';
-  const message = `${nameOf(target)} is there already. Replace it?`;
+  const replace = vscode.l10n.t('Replace');
+  const message = vscode.l10n.t('{0} is there already. Replace it?', nameOf(target));
   return !isThere || (await vscode.window.showWarningMessage(message, { modal: true }, replace)) === replace;
 }
 

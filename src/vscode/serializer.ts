@@ -42,8 +42,9 @@ export class SheetSerializer implements vscode.NotebookSerializer {
     const cells = data.cells.map(sheetCell);
     if (metadata?.editable === false && !unchanged(cells)) {
       throw new Error(
-        'This file was opened for reading only, so its changes were not saved and the file is as it was. ' +
-          'Reopen it with the text editor, mend what the notice names, and open it as a sheet again.',
+        vscode.l10n.t(
+          'This file was opened for reading only, so its changes were not saved and the file is as it was. Reopen it with the text editor, mend what the notice names, and open it as a sheet again.',
+        ),
       );
     }
     return writeSheet(cells, metadata?.origin ?? emptyOrigin);
@@ -82,7 +83,9 @@ export function notebookFrom(file: SheetFile, text: string): vscode.NotebookData
     }),
   );
   const lines = new LineIndex(text);
-  const notices = file.notices.map((notice) => `Line ${lines.at(notice.span.start).line}: ${notice.message}`);
+  const notices = file.notices.map((notice) =>
+    vscode.l10n.t('Line {0}: {1}', lines.at(notice.span.start).line, notice.message),
+  );
   data.metadata = { origin: file.origin, editable: file.editable, notices } satisfies SheetMetadata;
   return data;
 }

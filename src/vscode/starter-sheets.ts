@@ -8,7 +8,7 @@ export interface StarterSheet {
 
 /** A starter sheet's title, and the first sentence of its first paragraph, which says what it is for. */
 export function starterSheet(text: string): StarterSheet {
-  const label = /^title: *(.+)$/m.exec(text)?.[1] ?? /^# (.+)$/m.exec(text)?.[1] ?? 'Sheet';
+  const label = /^title: *(.+)$/m.exec(text)?.[1] ?? /^# (.+)$/m.exec(text)?.[1] ?? '';
   const paragraph = /^# .+\n\n((?:[^\n`#].*\n)+)/m.exec(text)?.[1] ?? '';
   const line = paragraph.replaceAll('\n', ' ').trim();
   return { label, detail: /^.*?[.?!](?= |$)/.exec(line)?.[0] ?? line, text };

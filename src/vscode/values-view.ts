@@ -141,7 +141,8 @@ function valueItem(sheet: EditedSheet, value: ListedValue): vscode.TreeItem {
   item.description = text;
   item.iconPath = new vscode.ThemeIcon(isThere ? originIcons[origin] : 'warning');
   item.contextValue = origin === 'input' ? 'input' : 'value';
-  item.accessibilityInformation = { label: `${name}, ${text || 'a record'}, ${originWords[origin]}` };
+  const shown = text || vscode.l10n.t('a record');
+  item.accessibilityInformation = { label: `${name}, ${shown}, ${vscode.l10n.t(originWords[origin])}` };
   item.command = revealing(sheet, value);
   return item;
 }
@@ -152,7 +153,7 @@ function checkItem(sheet: EditedSheet, check: ListedCheck): vscode.TreeItem {
   item.description = check.words;
   item.iconPath = verdictIcons[check.verdict];
   item.contextValue = 'check';
-  item.accessibilityInformation = { label: `Check ${check.label}: ${check.verdict}` };
+  item.accessibilityInformation = { label: vscode.l10n.t('Check {0}: {1}', check.label, check.verdict) };
   item.command = revealing(sheet, check);
   return item;
 }

@@ -7,7 +7,7 @@ import { Positions } from './positions';
  * Problems at its place, and the table is not taken.
  */
 export class WorkspaceTables implements vscode.Disposable {
-  private readonly problems = vscode.languages.createDiagnosticCollection('kilofoot tables');
+  private readonly problems = vscode.languages.createDiagnosticCollection('kilofoot-tables');
   private readonly folders = new Map<string, readonly TableFile[]>();
   private readonly watcher = vscode.workspace.createFileSystemWatcher(`**/*${tableFileEnding}`);
   private readonly read = new vscode.EventEmitter<void>();
@@ -61,7 +61,8 @@ export class WorkspaceTables implements vscode.Disposable {
       this.problems.set(
         uri,
         found.map(
-          ({ span, message }) => new vscode.Diagnostic(positions.range(span), `${message} The table was not taken.`),
+          ({ span, message }) =>
+            new vscode.Diagnostic(positions.range(span), vscode.l10n.t('{0} The table was not taken.', message)),
         ),
       );
     }

@@ -28,7 +28,7 @@ describe('run --cases', () => {
     const rows = parse(out) as string[][];
     assert.deepEqual(rows[0], ['run', 'site', 'twice (ft)', 'problems']);
     assert.deepEqual(rows[1], ['20', 'a, b', '40', '']);
-    assert.match(rows[2][3], /500 is outside 5 ft to 400 ft/);
+    assert.match(rows[2][3], /500 ft is outside 5 ft to 400 ft/);
     assert.match(rows[3][3], /`run` is a length \(ft\); 7 A is a current \(A\)\./);
     assert.match(rows[4][3], /1 cell in this row, 2 cells in the header/);
     assert.deepEqual(rows[5].slice(0, 2), ['10 m', 'say "hi"']);
@@ -54,7 +54,7 @@ describe('run --cases', () => {
     ['an unknown input', 'runn\n1\n', [], /`runn` is no input of the sheet\. Did you mean `run`\?/],
     ['an empty file', '', [], /c\.csv is empty/],
     ['a format', 'run\n1\n', ['--format', 'json'], /--cases writes CSV/],
-    ['a bad --set', 'site\nx\n', ['--set', 'run=500'], /--set run: `run`: 500 is outside 5 ft to 400 ft/],
+    ['a bad --set', 'site\nx\n', ['--set', 'run=500'], /--set run: `run`: 500 ft is outside 5 ft to 400 ft/],
   ] as const) {
     it(`refuses ${what} as a wrong command line`, async () => {
       const { code, err, out } = await cases(csv, ...more);

@@ -13,7 +13,8 @@ const mostKnown = 10_000;
 /** Reads values for one input, written as in the language or as bare numbers in a unit. */
 export class InputReader {
   private readonly known = new Map<string, ReadInput>();
-  private readonly unit: Unit | undefined;
+  /** What a bare number is in. */
+  readonly unit: Unit | undefined;
 
   constructor(
     private readonly input: VariedInput,
@@ -27,7 +28,7 @@ export class InputReader {
   read(written: string): ReadInput {
     const text = written.trim();
     if (this.unit && isBareNumber(text)) {
-      return this.within(toBase(Number(text), this.unit), text);
+      return this.within(toBase(Number(text), this.unit), `${text} ${this.unit.symbol}`.trim());
     }
     let read = this.known.get(text);
     if (!read) {

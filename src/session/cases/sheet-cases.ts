@@ -161,9 +161,10 @@ export class SheetCases {
   /** A case with a value that only the sheet can read, such as a reading by one of its meters. */
   private runText(row: readonly string[]): CaseOutcome {
     const texts = new Map(
-      this.columns.map(({ name, unit }, i) => {
+      this.columns.map(({ name }, i) => {
         const text = row[i].trim();
-        return [name, unit && isBareNumber(text) ? `${text} ${unit.symbol}` : text];
+        const { unit } = this.readers[i];
+        return [name, unit && isBareNumber(text) ? `${text} ${unit.symbol}`.trim() : text];
       }),
     );
     const there = this.vary(readSheet(writeInputs(this.bytes, texts).bytes).cells);
