@@ -4,3 +4,4 @@ export { figure } from './figure';
 export { type LineColumn, LineIndex } from './line-index';
 export { cover, type Span, shift, span, touches } from './span';
 export type { TableReference } from './table-reference';
+export { WordTable } from './word-table';

@@ -1,4 +1,4 @@
-import { longestUnitWord, type UnitWord, unitWords } from './unit-words';
+import { type UnitWord, unitWordAt, unitWords } from './unit-words';
 
 /** One factor of a unit expression: `ft²` in a denominator is the word `ft` with the power -2. */
 export interface Factor {
@@ -13,7 +13,7 @@ export interface Factor {
  */
 export function readUnit(text: string, offset: number, sink?: Factor[]): number {
   let end = offset;
-  if (text.charCodeAt(offset) === one && text.charCodeAt(offset + 1) === slash) {
+  if (codeAt(text, offset) === one && codeAt(text, offset + 1) === slash) {
     end = readDivisor(text, offset + 2, sink);
     if (end === offset + 2) {
       return offset;
@@ -25,7 +25,7 @@ export function readUnit(text: string, offset: number, sink?: Factor[]): number 
     }
   }
   for (;;) {
-    const operator = text.charCodeAt(end);
+    const operator = codeAt(text, end);
     const next =
       operator === slash
         ? readDivisor(text, end + 1, sink)
@@ -64,20 +64,23 @@ function readDivisor(text: string, offset: number, sink: Factor[] | undefined): 
 
 function readFactor(text: string, offset: number, below: boolean, sink: Factor[] | undefined): number {
   const end = unitWordEnd(text, offset);
-  if (end === offset || end - offset > longestUnitWord + 1) {
+  if (end === offset) {
     return offset;
   }
-  let word = unitWords.get(text.slice(offset, end));
+  let word = unitWordAt(text, offset, end);
   let power = 1;
   let after = end;
   if (word) {
-    const exponent = readExponent(text, end);
-    power = exponent.power;
-    after = exponent.end;
+    const next = codeAt(text, end);
+    if (next === caret || next > 127) {
+      const exponent = readExponent(text, end);
+      power = exponent.power;
+      after = exponent.end;
+    }
   } else {
     // `mm2`: a digit stands for the exponent of a length only, because `V2` is a name.
-    power = text.charCodeAt(end - 1) - 48;
-    word = power === 2 || power === 3 ? unitWords.get(text.slice(offset, end - 1)) : undefined;
+    power = codeAt(text, end - 1) - 48;
+    word = power === 2 || power === 3 ? unitWordAt(text, offset, end - 1) : undefined;
     if (!word || !isLength(word)) {
       return offset;
     }
@@ -133,19 +136,22 @@ const isWordPart = (c: number): boolean =>
 
 /** The end of the word at `at` that could name a unit: letters and digits, after `°` or `Δ°`; or a lone sign. */
 export function unitWordEnd(text: string, at: number): number {
-  const first = text.charCodeAt(at);
+  const first = codeAt(text, at);
   if (isLoneSign(first)) {
-    return isWordPart(text.charCodeAt(at + 1)) ? at : at + 1;
+    return isWordPart(codeAt(text, at + 1)) ? at : at + 1;
   }
   if (first >= 48 && first <= 57) {
     return at;
   }
-  let end = first === delta && text.charCodeAt(at + 1) === degree ? at + 1 : at;
-  if (text.charCodeAt(end) === degree) {
+  let end = first === delta && codeAt(text, at + 1) === degree ? at + 1 : at;
+  if (codeAt(text, end) === degree) {
     end++;
   }
-  while (isWordPart(text.charCodeAt(end))) {
+  while (isWordPart(codeAt(text, end))) {
     end++;
   }
   return end;
 }
+
+/** 0 past the end: the NaN that `charCodeAt` gives there would make every comparison of codes one of floats. */
+const codeAt = (text: string, at: number): number => (at < text.length ? text.charCodeAt(at) : 0);

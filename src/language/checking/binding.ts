@@ -4,7 +4,7 @@ import type { StatementResult } from '../program';
 import { type Solved, withSolutions } from '../solving/solution';
 import { Node, type SyntaxTree } from '../syntax/tree';
 import type { CheckingContext } from './checker';
-import { definedNodes } from './defined-nodes';
+import { definedNodes, firstDefined } from './defined-nodes';
 import { Meaning } from './meaning';
 import type { NameTable } from './name-table';
 import type { Type } from './type';
@@ -14,13 +14,15 @@ import { unknownType } from './types';
 export const noDiagnostics: readonly Diagnostic[] = [];
 
 const none: readonly Statement[] = [];
+const noNames: readonly Name[] = [];
+const noNodes: readonly number[] = [];
 
 /** One statement of a cell, with what it defines and needs. What checking and running found out hangs on it, too. */
 export class Statement {
-  /** Names it defines; several for `solve`. */
-  readonly defines: Name[] = [];
+  /** The name it defines, if any; those of a `solve` are defined by the statements of its unknowns. */
+  defines?: Name;
   /** Each once. */
-  readonly uses: Name[] = [];
+  uses: readonly Name[] = noNames;
   checkDiagnostics: readonly Diagnostic[] = noDiagnostics;
   runDiagnostics: readonly Diagnostic[] = noDiagnostics;
   /** Of parts of it beside which the rest has a value: rows of a schedule. */
@@ -38,6 +40,8 @@ export class Statement {
   waitsFor = -1;
   /** Number of the last update in which it was found to hang on what was edited. */
   reachedIn = 0;
+  /** Number of the last update in which it was to be checked anew, whatever became of what it needs. */
+  touchedIn = 0;
   result?: StatementResult;
   /** For the equations of a `solve`: the statements that each find one of its unknowns. */
   unknowns: readonly Statement[] = none;
@@ -52,9 +56,14 @@ export class Statement {
     readonly part = -1,
   ) {}
 
-  /** The nodes whose text it defines as a name. */
+  /** The nodes whose text it defines as a name; several for `solve`. */
   get nameNodes(): number[] {
     return this.part >= 0 ? [this.part] : definedNodes(this.cell.tree, this.node);
+  }
+
+  /** The first of them; -1 where there is none. */
+  get nameNode(): number {
+    return this.part >= 0 ? this.part : firstDefined(this.cell.tree, this.node);
   }
 
   /** True when it finds one unknown of a `solve`. */
@@ -121,16 +130,27 @@ export class Cell {
     this.tree = tree;
     this.solved = solved;
     this.meaning = new Meaning(tree, id, context.library, origins);
-    this.statements = written.statements.flatMap((node, index) => {
-      const parts = tree.kinds[node] === Node.Use ? definedNodes(tree, node) : [];
-      if (parts.length > 0) {
-        return parts.map((part) => new Statement(this, index, node, part));
+    const statements: Statement[] = [];
+    const takers: Statement[] = [];
+    written.statements.forEach((node, index) => {
+      const kind = tree.kinds[node] as Node;
+      const parts = kind === Node.Use ? definedNodes(tree, node) : noNodes;
+      for (const part of parts) {
+        const taker = new Statement(this, index, node, part);
+        takers.push(taker);
+        statements.push(taker);
       }
-      const whole = new Statement(this, index, node);
-      whole.unknowns = solved.get(node)?.nodes.map((one) => new Statement(this, index, one)) ?? none;
-      return [...whole.unknowns, whole];
+      if (parts.length === 0) {
+        const whole = new Statement(this, index, node);
+        if (kind === Node.Solve) {
+          whole.unknowns = solved.get(node)?.nodes.map((one) => new Statement(this, index, one)) ?? none;
+          statements.push(...whole.unknowns);
+        }
+        statements.push(whole);
+      }
     });
-    this.takers = this.statements.filter((statement) => statement.part >= 0);
+    this.statements = statements;
+    this.takers = takers;
   }
 }
 
@@ -139,10 +159,11 @@ export class Cell {
  * not be bound again.
  */
 export class Name {
-  readonly definitions: Statement[] = [];
+  /** Most names have one definition and few users, so the lists are made to measure with the first of each. */
+  private definedBy = none;
+  private usedBy = none;
   private inOrder: readonly Statement[] | undefined;
   type: Type = unknownType;
-  private knownUsers: Set<Statement> | undefined;
   /** First of the slots that hold its value; -1 until its type is known. */
   slot = -1;
   /** Numbers of the last updates in which its type and its value may have changed. */
@@ -150,16 +171,17 @@ export class Name {
   revaluedIn = 0;
   /** Number of the last update in which all its users were reached. */
   reachedIn = 0;
+  /** Number of the last update in which a definition of it came or went. */
+  touchedIn = 0;
 
   constructor(readonly text: string) {}
 
-  addDefinition(statement: Statement): void {
-    this.definitions.push(statement);
-    this.inOrder = undefined;
+  get definitions(): readonly Statement[] {
+    return this.definedBy;
   }
 
-  removeDefinition(statement: Statement): void {
-    this.definitions.splice(this.definitions.indexOf(statement), 1);
+  addDefinition(statement: Statement): void {
+    this.definedBy = added(this.definedBy, statement);
     this.inOrder = undefined;
   }
 
@@ -169,23 +191,35 @@ export class Name {
     return this.inOrder;
   }
 
-  /** Statements that use it. Most names of a long sheet have none, so the set is made for the first one. */
-  get users(): ReadonlySet<Statement> {
-    return this.knownUsers ?? nobody;
+  /** Statements that use it, each once. */
+  get users(): readonly Statement[] {
+    return this.usedBy;
   }
 
-  addUser(statement: Statement): void {
-    this.knownUsers ??= new Set();
-    this.knownUsers.add(statement);
+  /** Notes a statement that uses it; false when it is noted already. All that one statement uses is noted in one go. */
+  addUser(statement: Statement): boolean {
+    if (this.usedBy.at(-1) === statement) {
+      return false;
+    }
+    this.usedBy = added(this.usedBy, statement);
+    return true;
   }
 
   removeUser(statement: Statement): void {
-    this.knownUsers?.delete(statement);
+    this.usedBy = this.usedBy.filter((one) => one !== statement);
+  }
+
+  /** Forgets the statements of a cell that is no more. */
+  forget(cell: Cell): void {
+    const isThere = (statement: Statement) => statement.cell !== cell;
+    this.definedBy = this.definedBy.filter(isThere);
+    this.usedBy = this.usedBy.filter(isThere);
+    this.inOrder = undefined;
   }
 
   /** The one statement that defines it; undefined when there is none or more than one. */
   get definition(): Statement | undefined {
-    return this.definitions.length === 1 ? this.definitions[0] : undefined;
+    return this.definedBy.length === 1 ? this.definedBy[0] : undefined;
   }
 
   /** The statement that its value or function comes from, in whichever sheet that stands. */
@@ -195,4 +229,11 @@ export class Name {
   }
 }
 
-const nobody: ReadonlySet<Statement> = new Set();
+/** A list that nobody but its owner holds with one more in it. */
+function added(list: readonly Statement[], statement: Statement): readonly Statement[] {
+  if (list === none) {
+    return [statement];
+  }
+  (list as Statement[]).push(statement);
+  return list;
+}

@@ -31,7 +31,7 @@ export class Meaning {
     /** What is known of the same tree already: its names are the same. */
     known?: Meaning,
   ) {
-    this.names = known?.names ?? [];
+    this.names = known?.names ?? new Array(tree.count);
   }
 
   /** What the library was made with; its functions are handed it. */

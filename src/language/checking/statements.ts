@@ -13,7 +13,7 @@ import { checkTaken } from './taken-names';
 import type { Type } from './type';
 import { plainNumberType, unknownType } from './types';
 
-/** Checks one statement; its names take the type found. True when its reports hang on which other names there are. */
+/** Checks one statement. True when its reports hang on which other names there are. */
 export function checkStatement(statement: Statement): boolean {
   const { cell, node } = statement;
   const c = new Checker(cell.context, cell.meaning);
@@ -58,9 +58,6 @@ export function checkStatement(statement: Statement): boolean {
   statement.type = c.diagnostics.length > 0 ? unknownType : type;
   statement.partDiagnostics = cell.meaning.schedules.get(node)?.problems ?? noDiagnostics;
   statement.checkDiagnostics = c.diagnostics.length > 0 ? c.diagnostics : noDiagnostics;
-  for (const name of statement.defines) {
-    name.type = name.definitions.length === 1 ? statement.type : unknownType;
-  }
   return c.namesMissing;
 }
 

@@ -42,8 +42,8 @@ export class Runner {
     if (old) {
       this.drop(old, old.size === size);
     }
-    for (const name of statement.defines) {
-      name.slot = slot;
+    if (statement.defines) {
+      statement.defines.slot = slot;
     }
     const start = machine.codeLength;
     const frame: Frame = { meaning: statement.cell.meaning };

@@ -1,17 +1,17 @@
 import type { Diagnostic, RelatedPlace } from '../../text';
 import type { Name, Statement } from '../checking/binding';
-import { spanOf, textOf } from '../syntax/tree';
+import { spanOf } from '../syntax/tree';
 
 /** The place of the name that a statement defines, or of the statement where it defines none. */
-function placeOf(statement: Statement, name?: Name) {
+function placeOf(statement: Statement) {
   const { tree } = statement.cell;
-  const nodes = statement.nameNodes;
-  return spanOf(tree, nodes.find((node) => !name || textOf(tree, node) === name.text) ?? nodes[0] ?? statement.node);
+  const { nameNode } = statement;
+  return spanOf(tree, nameNode < 0 ? statement.node : nameNode);
 }
 
-const related = (from: Statement, statement: Statement, message: string, name?: Name): RelatedPlace => ({
+const related = (from: Statement, statement: Statement, message: string): RelatedPlace => ({
   ...(statement.cell === from.cell ? {} : { cell: statement.cell.id }),
-  span: placeOf(statement, name),
+  span: placeOf(statement),
   message,
 });
 
@@ -24,29 +24,29 @@ export const inOrder = (statements: Iterable<Statement>): Statement[] =>
     a.cell.id < b.cell.id ? -1 : a.cell.id > b.cell.id ? 1 : a.index - b.index || a.node - b.node,
   );
 
-/** One report for each name that other statements define, too. */
-export function duplicates(statement: Statement): Diagnostic[] {
-  return statement.defines
-    .filter((name, i) => name.definitions.length > 1 && statement.defines.indexOf(name) === i)
-    .map((name) => ({
-      code: 'duplicate-name',
-      severity: 'error',
-      span: placeOf(statement, name),
-      message: `\`${name.text}\` is defined more than once, so it is not clear which one counts. Rename or remove all but one.`,
-      related: name
-        .ordered(inOrder)
-        .slice(0, toldMembers + 1)
-        .filter((other) => other !== statement)
-        .slice(0, toldMembers)
-        .map((other) => related(statement, other, `\`${name.text}\` is defined here, too.`, name)),
-    }));
+/** The report that other statements define the name of one, too. */
+export function duplicate(statement: Statement, name: Name): Diagnostic {
+  return {
+    code: 'duplicate-name',
+    severity: 'error',
+    span: placeOf(statement),
+    message: `\`${name.text}\` is defined more than once, so it is not clear which one counts. Rename or remove all but one.`,
+    related: name
+      .ordered(inOrder)
+      .slice(0, toldMembers + 1)
+      .filter((other) => other !== statement)
+      .slice(0, toldMembers)
+      .map((other) => related(statement, other, `\`${name.text}\` is defined here, too.`)),
+  };
 }
+
+const nameIn = ({ defines }: Statement): string[] => (defines ? [`\`${defines.text}\``] : []);
 
 /** The report that a statement needs its own result, with the way round. `circle` is in order. */
 export function circular(statement: Statement, circle: readonly Statement[]): Diagnostic {
-  const own = statement.defines.map((name) => `\`${name.text}\``).join(', ');
+  const own = nameIn(statement).join();
   const others = circle.slice(0, toldMembers + 1).filter((member) => member !== statement);
-  const through = others.flatMap((member) => member.defines.map((name) => `\`${name.text}\``));
+  const through = others.flatMap(nameIn);
   const more = circle.length - 1 - others.length;
   const way = `${through.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
   return {

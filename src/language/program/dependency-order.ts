@@ -47,9 +47,10 @@ export function orderByDependency(statements: readonly Statement[]): DependencyO
 function settle(ordered: Statement[]): void {
   for (let i = 0; i < ordered.length; i++) {
     ordered[i].waitsFor = done;
-    for (const name of ordered[i].defines) {
-      // A name with several definitions has no value, so nothing waits for it.
-      for (const user of name.definition ? name.users : []) {
+    const name = ordered[i].defines;
+    // A name with several definitions has no value, so nothing waits for it.
+    if (name?.definition) {
+      for (const user of name.users) {
         if (user.waitsFor > 0 && --user.waitsFor === 0) {
           ordered.push(user);
         }

@@ -1,7 +1,7 @@
 import type { Cell } from '../checking/binding';
 import type { NameTable } from '../checking/name-table';
 import type { NameInfo } from '../program';
-import { spanOf, textOf } from '../syntax/tree';
+import { spanOf } from '../syntax/tree';
 
 /** What each defined name stands for and where it is used. A name defined twice is told by its first definition. */
 export function namesOf(names: NameTable, cells: Iterable<Cell>): ReadonlyMap<string, NameInfo> {
@@ -24,11 +24,10 @@ export function namesOf(names: NameTable, cells: Iterable<Cell>): ReadonlyMap<st
   for (const name of names.defined()) {
     const [first] = name.definitions;
     const { tree, id } = first.cell;
-    const node = first.nameNodes.find((one) => textOf(tree, one) === name.text) ?? first.node;
     all.set(name.text, {
       name: name.text,
       cell: id,
-      definition: spanOf(tree, node),
+      definition: spanOf(tree, first.nameNode),
       type: name.type,
       references: references.get(name.text) ?? [],
       statement: first.index,

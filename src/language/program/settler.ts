@@ -1,4 +1,4 @@
-import { noDiagnostics, type Statement } from '../checking/binding';
+import { type Name, noDiagnostics, type Statement } from '../checking/binding';
 import { checkStatement } from '../checking/statements';
 import type { Type } from '../checking/type';
 import { unknownType } from '../checking/types';
@@ -10,7 +10,7 @@ import { rowFailures } from '../evaluation/schedules/row-failures';
 import { scheduleOf } from '../evaluation/schedules/row-replay';
 import { turningCalls } from '../evaluation/turning-calls';
 import { Node } from '../syntax/tree';
-import { circular, duplicates, inOrder } from './definition-problems';
+import { circular, duplicate, inOrder } from './definition-problems';
 import { orderByDependency } from './dependency-order';
 import { Result } from './statement-result';
 import { takenProblem } from './taken-problem';
@@ -18,15 +18,52 @@ import { takenProblem } from './taken-problem';
 /** Checks and runs statements after an edit: those touched, and of their dependants those for which something changed. */
 export class Settler {
   /** Statements whose reports hang on which other names there are. */
-  readonly unresolved = new Set<Statement>();
+  private readonly unresolved = new Set<Statement>();
   private update = 0;
+  /** The statements to be checked anew, as far as they are known; each bears the number of the update. */
+  private touched: Statement[] = [];
 
   constructor(private readonly runner: Runner) {}
 
-  /** Settles the statements touched and all that hangs on them; returns those whose results or reports are new. */
-  settle(touched: ReadonlySet<Statement>): Statement[] {
+  /** Begins an update. */
+  begin(): void {
     this.update++;
-    const { ordered, circles } = orderByDependency(withDependants(touched, this.update));
+    this.touched = [];
+  }
+
+  /** Has a statement checked anew. */
+  touch(statement: Statement): void {
+    if (statement.touchedIn !== this.update) {
+      statement.touchedIn = this.update;
+      this.touched.push(statement);
+    }
+  }
+
+  /** Has all checked anew that hangs on how often a name is defined. */
+  touchName(name: Name): void {
+    if (name.touchedIn === this.update) {
+      return;
+    }
+    name.touchedIn = this.update;
+    for (const user of name.users) {
+      this.touch(user);
+    }
+    for (const definition of name.definitions) {
+      this.touch(definition);
+    }
+  }
+
+  /** Has all checked anew whose reports hang on which names there are. */
+  touchUnresolved(): void {
+    for (const statement of this.unresolved) {
+      this.touch(statement);
+    }
+  }
+
+  /** Settles the statements touched and all that hangs on them; returns those whose results or reports are new. */
+  settle(): Statement[] {
+    const { update, touched } = this;
+    const { ordered, circles } = orderByDependency(withDependants(touched, update));
     const circleOf = new Map<Statement, readonly Statement[]>();
     for (const circle of circles.map(inOrder)) {
       for (const member of circle) {
@@ -38,9 +75,9 @@ export class Settler {
     const changed: Statement[] = [];
     for (const statement of ordered) {
       const isOrWasCyclic = statement.isCyclic;
-      const mustCheck =
-        touched.has(statement) || statement.uses.some((name) => name.retypedIn === this.update) || isOrWasCyclic;
-      if (!mustCheck && !statement.uses.some((name) => name.revaluedIn === this.update)) {
+      const isTouched = statement.touchedIn === update;
+      const mustCheck = isTouched || isOrWasCyclic || statement.uses.some((name) => name.retypedIn === update);
+      if (!mustCheck && !statement.uses.some((name) => name.revaluedIn === update)) {
         continue;
       }
       const oldType = statement.type;
@@ -49,10 +86,11 @@ export class Settler {
       }
       this.run(statement);
       changed.push(statement);
-      for (const name of statement.defines) {
-        name.revaluedIn = this.update;
-        if (statement.givesFunction || statement.type !== oldType || touched.has(statement) || isOrWasCyclic) {
-          name.retypedIn = this.update;
+      const name = statement.defines;
+      if (name) {
+        name.revaluedIn = update;
+        if (isTouched || isOrWasCyclic || statement.type !== oldType || statement.givesFunction) {
+          name.retypedIn = update;
         }
       }
     }
@@ -83,16 +121,18 @@ export class Settler {
     statement.isCyclic = circle !== undefined;
     statement.runDiagnostics = noDiagnostics;
     const namesMissing = checkStatement(statement);
-    const problems = statement.defines.some((name) => name.definitions.length > 1) ? duplicates(statement) : [];
-    if (circle) {
-      problems.push(circular(statement, circle));
-    }
-    if (problems.length > 0) {
-      statement.checkDiagnostics = [...problems, ...statement.checkDiagnostics];
+    const name = statement.defines;
+    const isContested = name !== undefined && name.definitions.length > 1;
+    if (isContested || circle) {
+      statement.checkDiagnostics = [
+        ...(isContested ? [duplicate(statement, name)] : []),
+        ...(circle ? [circular(statement, circle)] : []),
+        ...statement.checkDiagnostics,
+      ];
       statement.type = unknownType;
     }
-    for (const name of statement.defines) {
-      name.type = name.definitions.length === 1 ? statement.type : unknownType;
+    if (name) {
+      name.type = statement.type;
     }
     if (namesMissing) {
       this.unresolved.add(statement);
@@ -146,8 +186,8 @@ function forgetTypes(members: Iterable<Statement>): void {
   for (const member of members) {
     member.isCyclic = true;
     member.succeeded = false;
-    for (const name of member.defines) {
-      name.type = unknownType;
+    if (member.defines) {
+      member.defines.type = unknownType;
     }
   }
 }
@@ -157,10 +197,8 @@ const isSolve = ({ cell, node }: Statement): boolean => cell.tree.kinds[node] ==
 /** A name with several definitions has no type, whichever of them is looked at first. */
 function forgetContested(touched: Iterable<Statement>): void {
   for (const { defines } of touched) {
-    for (const name of defines) {
-      if (!name.definition) {
-        name.type = unknownType;
-      }
+    if (defines && !defines.definition) {
+      defines.type = unknownType;
     }
   }
 }
@@ -182,20 +220,21 @@ function missingOf({ uses }: Statement): string[] | undefined {
 /** The statements and everything that needs them, directly or by way of others. */
 function withDependants(touched: Iterable<Statement>, update: number): Statement[] {
   const all: Statement[] = [];
-  const reach = (statement: Statement) => {
+  for (const statement of touched) {
     if (statement.reachedIn !== update) {
       statement.reachedIn = update;
       all.push(statement);
     }
-  };
-  for (const statement of touched) {
-    reach(statement);
   }
   for (let i = 0; i < all.length; i++) {
-    for (const name of all[i].defines) {
-      if (name.reachedIn !== update) {
-        name.reachedIn = update;
-        name.users.forEach(reach);
+    const name = all[i].defines;
+    if (name && name.reachedIn !== update) {
+      name.reachedIn = update;
+      for (const user of name.users) {
+        if (user.reachedIn !== update) {
+          user.reachedIn = update;
+          all.push(user);
+        }
       }
     }
   }

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../text';
-import type { Cell, Name, Statement, Taken } from '../checking/binding';
+import type { Cell, Statement, Taken } from '../checking/binding';
 import { NameTable } from '../checking/name-table';
 import { readsOtherRows } from '../checking/schedules/file-rows';
 import type { Type } from '../checking/type';
@@ -48,20 +48,23 @@ export class SheetProgram implements Program {
         changed.add(id);
       }
     };
-    const namesTouched = new Set<Name>();
+    this.settler.begin();
     for (const cell of edited.gone) {
-      this.remove(cell, namesTouched);
+      this.remove(cell);
       note(cell);
     }
-    const touched = this.enter(edited.added, namesTouched);
+    for (const cell of edited.added) {
+      this.enter(cell);
+      note(cell);
+    }
+    this.touchNames([...edited.added, ...edited.gone]);
     for (const statement of takenAnew(taken)) {
-      touched.add(statement);
+      this.settler.touch(statement);
     }
     for (const statement of this.withOtherRows()) {
-      touched.add(statement);
+      this.settler.touch(statement);
     }
-    edited.added.forEach(note);
-    for (const statement of this.settler.settle(touched)) {
+    for (const statement of this.settler.settle()) {
       note(statement.cell);
     }
     if (this.runner.isWasteful) {
@@ -81,39 +84,34 @@ export class SheetProgram implements Program {
     }
   }
 
-  private remove(cell: Cell, namesTouched: Set<Name>): void {
+  private remove(cell: Cell): void {
     for (const statement of cell.statements) {
-      for (const name of statement.defines) {
-        namesTouched.add(name);
-      }
       this.settler.drop(statement);
     }
     cell.context.names.unbind(cell);
   }
 
-  /** Binds new cells; returns the statements that are new or whose names came, went or moved. */
-  private enter(added: readonly Cell[], namesTouched: Set<Name>): Set<Statement> {
-    const touched = new Set<Statement>();
-    for (const cell of added) {
-      cell.context.names.bind(cell);
-      for (const statement of cell.statements) {
-        touched.add(statement);
-        for (const name of statement.defines) {
-          namesTouched.add(name);
+  private enter(cell: Cell): void {
+    cell.context.names.bind(cell);
+    for (const statement of cell.statements) {
+      this.settler.touch(statement);
+    }
+  }
+
+  /** Has what hangs on names that came, went or moved checked anew. */
+  private touchNames(cells: readonly Cell[]): void {
+    let isAny = false;
+    for (const { statements } of cells) {
+      for (const { defines } of statements) {
+        if (defines) {
+          this.settler.touchName(defines);
+          isAny = true;
         }
       }
     }
-    for (const name of namesTouched) {
-      for (const statement of [...name.users, ...name.definitions]) {
-        touched.add(statement);
-      }
+    if (isAny) {
+      this.settler.touchUnresolved();
     }
-    if (namesTouched.size > 0) {
-      for (const statement of this.settler.unresolved) {
-        touched.add(statement);
-      }
-    }
-    return touched;
   }
 
   private *statements(): Generator<Statement> {
@@ -137,7 +135,13 @@ export class SheetProgram implements Program {
   }
 
   results(cell: string): readonly StatementResult[] {
-    return (this.sheet.cells.get(cell)?.statements ?? []).flatMap(({ result }) => result ?? []);
+    const results: StatementResult[] = [];
+    for (const { result } of this.sheet.cells.get(cell)?.statements ?? []) {
+      if (result) {
+        results.push(result);
+      }
+    }
+    return results;
   }
 
   diagnostics(cell: string): readonly Diagnostic[] {

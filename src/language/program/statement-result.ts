@@ -12,7 +12,7 @@ import type { CallRecord, RowResult, StatementResult, ValueOrigin } from '../pro
 import { solutionRemark } from '../solving/solution-remark';
 import { textContent } from '../syntax/navigation';
 import { lineEnd } from '../syntax/scanning/characters';
-import { Node, spanOf, textOf } from '../syntax/tree';
+import { Node, nameOf, spanOf, textOf } from '../syntax/tree';
 import { callRecord } from './call-record';
 import { derivationThere } from './derivation-there';
 import { rowsOf } from './schedule-rows';
@@ -60,11 +60,11 @@ export class Result implements StatementResult {
   }
 
   private get nameNode(): number {
-    return this.statement.nameNodes[0] ?? -1;
+    return this.statement.nameNode;
   }
 
   get name(): string | undefined {
-    return this.nameNode < 0 ? undefined : textOf(this.statement.cell.tree, this.nameNode);
+    return this.nameNode < 0 ? undefined : nameOf(this.statement.cell.tree, this.nameNode);
   }
 
   get nameSpan(): Span | undefined {

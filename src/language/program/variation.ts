@@ -143,8 +143,8 @@ function variedInput(name: string, statement: Statement | undefined, runner: Run
 }
 
 function outputsOf(statement: Statement, varies: boolean): Output[] {
-  const [node] = statement.nameNodes;
-  if (node === undefined || !statement.compiled) {
+  const node = statement.nameNode;
+  if (node < 0 || !statement.compiled) {
     return [];
   }
   const outputs: Output[] = [];

@@ -142,7 +142,7 @@ function reportNoWay(c: Checker, { cell, unknowns }: Statement): void {
     if (own.type.kind !== 'unknown' || expression < 0 || !own.uses.every(isKnown)) {
       continue;
     }
-    const name = own.defines[0].text;
+    const name = own.defines?.text ?? '';
     if (tree.kinds[expression] === Node.Solution) {
       const { equation } = solutionParts(tree, expression);
       const written = cell.meaning.writtenNode(equation.node);

@@ -6,7 +6,7 @@ import { solutionParts, solveParts, togetherParts } from './solution-parts';
 export function solutionRemark({ cell, index, node, expression, defines }: Statement): string | undefined {
   const { tree, meaning } = cell;
   const { unknowns } = solveParts(tree, tree.statements[index]);
-  const isFirst = unknowns[0]?.name === defines[0]?.text;
+  const isFirst = unknowns[0]?.name === defines?.text;
   const own = tree.kinds[expression] === Node.Solution ? [solutionParts(tree, expression).equation] : [];
   const together = tree.kinds[expression] === Node.Together && isFirst ? togetherParts(tree, expression).equations : [];
   const ends = [...own, ...together].map((equation) => spanOf(tree, meaning.writtenNode(equation.node)).end);

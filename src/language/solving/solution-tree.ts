@@ -16,6 +16,7 @@ const columns = [
   'units',
   'unitStarts',
   'unitEnds',
+  'names',
 ] as const;
 
 /**
@@ -173,6 +174,7 @@ export class SolutionTree {
     arrays.starts[node] = start;
     arrays.ends[node] = end;
     arrays.units[node] = -1;
+    arrays.names[node] = -1;
     this.origins.push(-1);
     this.adopt(node, below);
     return node;

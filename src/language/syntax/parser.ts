@@ -32,6 +32,6 @@ export function parse(text: string, vocabulary: Vocabulary, units: UnitReader): 
       break;
     }
   }
-  const places = statements.map((node) => ({ start: builder.starts[node], end: builder.ends[node] }));
-  return builder.finish(text, statements, placeComments(text, reader.comments, places), reader.diagnostics);
+  const ends = statements.map((node) => builder.ends[node]);
+  return builder.finish(text, statements, placeComments(text, reader.comments, ends), reader.diagnostics);
 }

@@ -152,6 +152,10 @@ export interface SyntaxTree {
   readonly unitTexts: readonly string[];
   readonly unitStarts: Int32Array;
   readonly unitEnds: Int32Array;
+  /** Of a Name: index into `nameTexts`; -1 for any other node, and for a Name that nobody wrote. */
+  readonly names: Int32Array;
+  /** Names as written, each once. */
+  readonly nameTexts: readonly string[];
   /** Statement nodes in order. */
   readonly statements: readonly number[];
   /** Comments, each with where it stands; `statement` is the index of the statement whose line it ends or precedes. */
@@ -175,5 +179,9 @@ export function* children(tree: SyntaxTree, node: number): Generator<number> {
 }
 
 export const spanOf = (tree: SyntaxTree, node: number): Span => ({ start: tree.starts[node], end: tree.ends[node] });
+
+/** The text of a Name, without cutting it out of the cell's anew. */
+export const nameOf = (tree: SyntaxTree, node: number): string =>
+  tree.names[node] >= 0 ? tree.nameTexts[tree.names[node]] : textOf(tree, node);
 
 export const textOf = (tree: SyntaxTree, node: number): string => tree.text.slice(tree.starts[node], tree.ends[node]);

@@ -11,7 +11,7 @@ export function readAllow(r: Reader, start: number): number {
   let lint: number;
   if (nameEnd(text, r.start) > r.start) {
     const end = hyphenatedEnd(text, r.start);
-    lint = tree.leaf(Node.Name, r.start, end);
+    lint = tree.name(r.text, r.start, end);
     r.lastStart = r.start;
     r.resume(end);
   } else {

@@ -252,7 +252,7 @@ function readConversion(r: Reader, left: number): number {
     return left;
   }
   const node = tree.parent(Node.Convert, tree.starts[left], end, left);
-  tree.setUnit(node, text.slice(from, end), from, end);
+  tree.setUnit(node, tree.unitTexts.add(text, from, end), from, end);
   r.lastStart = from;
   r.resume(end);
   return node;

@@ -1,4 +1,4 @@
-import { isNameStart, nameEnd } from '../scanning/characters';
+import { isDigit, isNameStart, nameEnd } from '../scanning/characters';
 import { isQuote } from '../scanning/scanner';
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
@@ -50,7 +50,7 @@ function readName(r: Reader): number {
     r.advance();
     return readOverRange(r, start);
   }
-  if (r.vocabulary.alwaysSizeUnits.has(r.currentText)) {
+  if (mayBeNumbered(r.text.charCodeAt(r.afterToken())) && r.vocabulary.alwaysSizeUnits.has(r.currentText)) {
     const turned = readTurnedSize(r, start);
     if (turned >= 0) {
       return turned;
@@ -63,6 +63,9 @@ function readName(r: Reader): number {
   }
   return readBrackets(r, Node.Call, start, name);
 }
+
+/** True where a size written the wrong way round may go on: `AWG 12`, `AWG #12`, `AWG No. 12`. Operators are no such places. */
+const mayBeNumbered = (c: number): boolean => isDigit(c) || c === 35 || c === 78;
 
 function followsWord(r: Reader, word: string): boolean {
   const at = r.afterToken();

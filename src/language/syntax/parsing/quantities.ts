@@ -24,25 +24,33 @@ export function readNumberOrSize(r: Reader): number {
       numberEnd = end;
     }
   }
-  const misspelt = readMisspeltSize(r, start, numberEnd);
-  if (misspelt >= 0) {
-    return misspelt;
-  }
   const at = skipBlanks(text, numberEnd);
-  const unitEnd = isUnitStart(text, at) ? endOfUnit(r, at) : at;
-  const node = tree.leaf(unitEnd > at ? Node.Quantity : Node.Number, start, unitEnd > at ? unitEnd : numberEnd);
+  const known = isUnitStart(text, at) ? r.units.readUnit(text, at) : at;
+  if (known === at) {
+    const misspelt = readMisspeltSize(r, start, numberEnd);
+    if (misspelt >= 0) {
+      return misspelt;
+    }
+  }
+  const unitEnd = isUnitStart(text, at) ? endOfUnit(r, at, known) : at;
+  if (unitEnd === at) {
+    const node = tree.leaf(Node.Number, start, numberEnd);
+    tree.numbers[node] = number;
+    tree.decimals[node] = decimals;
+    r.lastStart = start;
+    r.resume(numberEnd);
+    return node;
+  }
+  const unit = tree.unitTexts.add(text, at, unitEnd);
+  if (r.isSizeUnit(unit) && beginsDesignation(r, unit, unitEnd)) {
+    return readDesignation(r, start, at, unitEnd, number);
+  }
+  const node = tree.leaf(Node.Quantity, start, unitEnd);
   tree.numbers[node] = number;
   tree.decimals[node] = decimals;
-  if (unitEnd > at) {
-    const unit = text.slice(at, unitEnd);
-    if (r.vocabulary.sizeUnits.has(unit) && beginsDesignation(r, unit, unitEnd)) {
-      tree.count--;
-      return readDesignation(r, start, at, unitEnd, number);
-    }
-    tree.setUnit(node, unit, at, unitEnd);
-  }
+  tree.setUnit(node, unit, at, unitEnd);
   r.lastStart = start;
-  r.resume(unitEnd > at ? unitEnd : numberEnd);
+  r.resume(unitEnd);
   return node;
 }
 
@@ -69,7 +77,7 @@ export function readHash(r: Reader): number {
   }
   const at = skipBlanks(text, end);
   if (isNameStart(text.charCodeAt(at))) {
-    const unitEnd = endOfUnit(r, at);
+    const unitEnd = endOfUnit(r, at, r.units.readUnit(text, at));
     if (unitEnd > at && r.vocabulary.sizeUnits.has(text.slice(at, unitEnd))) {
       return readDesignation(r, start, at, unitEnd, value);
     }
@@ -90,13 +98,13 @@ function aughtSizeEnd(r: Reader, start: number): number {
     return 0;
   }
   const at = skipBlanks(text, slash + 2);
-  const end = isNameStart(text.charCodeAt(at)) ? endOfUnit(r, at) : at;
+  const end = isNameStart(text.charCodeAt(at)) ? endOfUnit(r, at, r.units.readUnit(text, at)) : at;
   return end > at && r.vocabulary.sizeUnits.has(text.slice(at, end)) ? end : 0;
 }
 
 /** True when the number before a size unit is a size: the unit is never an area, or a word follows that no area has. */
-function beginsDesignation(r: Reader, unit: string, unitEnd: number): boolean {
-  return r.vocabulary.alwaysSizeUnits.has(unit) || wordEnd(r, unitEnd) > 0;
+function beginsDesignation(r: Reader, unit: number, unitEnd: number): boolean {
+  return r.vocabulary.alwaysSizeUnits.has(r.tree.unitTexts.words[unit]) || wordEnd(r, unitEnd) > 0;
 }
 
 /** A size whose unit, if it has one, begins at `unitStart`, and the words behind it. */
@@ -105,7 +113,7 @@ function readDesignation(r: Reader, start: number, unitStart: number, sizeEnd: n
   const size = tree.leaf(Node.Size, start, sizeEnd);
   tree.numbers[size] = value;
   if (unitStart < sizeEnd) {
-    tree.setUnit(size, text.slice(unitStart, sizeEnd), unitStart, sizeEnd);
+    tree.setUnit(size, tree.unitTexts.add(text, unitStart, sizeEnd), unitStart, sizeEnd);
   }
   let last = size;
   let end = sizeEnd;
@@ -137,10 +145,12 @@ const isUnitStart = (text: string, at: number): boolean => {
   return isNameStart(c) || c === 37 || c === 0xb0 || (c === 49 && text.charCodeAt(at + 1) === 47);
 };
 
-/** The end of the unit at `at`. A plain word that is no unit counts as one, so that the checker can say which was meant. */
-function endOfUnit(r: Reader, at: number): number {
+/**
+ * The end of the unit at `at`, where `end` is that of what the unit table knows. A plain word that is no unit counts as
+ * one, so that the checker can say which was meant.
+ */
+function endOfUnit(r: Reader, at: number, end: number): number {
   const { text } = r;
-  const end = r.units.readUnit(text, at);
   if (end === at + 2 && text.startsWith('in', at)) {
     return convertsAfter(r, end) ? at : end;
   }

@@ -17,6 +17,8 @@ export class Reader extends Scanner {
   nesting = 0;
   /** Problems there were before the line that is being read: one line reports what cannot be read only once. */
   private known = 0;
+  /** By a unit's number in the tree, once it was asked: whether it makes a size of the number before it. */
+  private readonly sizeUnits: boolean[] = [];
 
   constructor(
     text: string,
@@ -64,7 +66,8 @@ export class Reader extends Scanner {
 
   /** A node for the current token, which is passed. */
   take(kind: Node): number {
-    const node = this.tree.leaf(kind, this.start, this.end);
+    const node =
+      kind === Node.Name ? this.tree.name(this.text, this.start, this.end) : this.tree.leaf(kind, this.start, this.end);
     this.advance();
     return node;
   }
@@ -89,6 +92,12 @@ export class Reader extends Scanner {
       this.advance();
     }
     return this.tree.leaf(Node.Error, from, this.lastEnd);
+  }
+
+  /** True for a unit, by its number in the tree, that makes a size of the number before it when a word follows. */
+  isSizeUnit(unit: number): boolean {
+    this.sizeUnits[unit] ??= this.vocabulary.sizeUnits.has(this.tree.unitTexts.words[unit]);
+    return this.sizeUnits[unit];
   }
 
   /** End of the unit that stands at `at` or after white space there; `at` itself when none does. */

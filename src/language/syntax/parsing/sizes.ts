@@ -10,7 +10,7 @@ const sizeUnit = (r: Reader): string => [...r.vocabulary.alwaysSizeUnits][0] ?? 
 export function readTurnedSize(r: Reader, start: number): number {
   const { text } = r;
   const unit = r.currentText;
-  const found = /^\s*(?:#|No\.?\s*)?(\d+(?:\/0)?)/.exec(text.slice(r.end, r.end + 20));
+  const found = /^[^\S\r\n]*(?:#|No\.?\s*)?(\d+(?:\/0)?)/.exec(text.slice(r.end, r.end + 20));
   if (!found) {
     return -1;
   }

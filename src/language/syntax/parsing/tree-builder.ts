@@ -1,5 +1,5 @@
-import type { Diagnostic } from '../../../text';
-import type { Comment, Node, SyntaxTree } from '../tree';
+import { type Diagnostic, WordTable } from '../../../text';
+import { type Comment, Node, type SyntaxTree } from '../tree';
 
 /**
  * Grows the parallel arrays of one tree. The arrays are kept from parse to parse and copied to size at the end, so
@@ -19,10 +19,11 @@ export class TreeBuilder {
   units!: Int32Array;
   unitStarts!: Int32Array;
   unitEnds!: Int32Array;
+  names!: Int32Array;
   /** Height of the tree below each node; not part of the result. */
   heights!: Uint16Array;
-  private unitTexts: string[] = [];
-  private unitIndexes = new Map<string, number>();
+  readonly unitTexts = new WordTable();
+  private readonly nameTexts = new WordTable();
 
   constructor() {
     this.grow(1024);
@@ -30,8 +31,8 @@ export class TreeBuilder {
 
   reset(): void {
     this.count = 0;
-    this.unitTexts = [];
-    this.unitIndexes.clear();
+    this.unitTexts.clear();
+    this.nameTexts.clear();
   }
 
   /** A node without children. */
@@ -51,6 +52,7 @@ export class TreeBuilder {
     this.units[node] = -1;
     this.unitStarts[node] = 0;
     this.unitEnds[node] = 0;
+    this.names[node] = -1;
     this.heights[node] = 0;
     return node;
   }
@@ -75,13 +77,16 @@ export class TreeBuilder {
     return next;
   }
 
-  setUnit(node: number, text: string, start: number, end: number): void {
-    let index = this.unitIndexes.get(text);
-    if (index === undefined) {
-      index = this.unitTexts.push(text) - 1;
-      this.unitIndexes.set(text, index);
-    }
-    this.units[node] = index;
+  /** A Name that stands at `start` … `end` of the text. */
+  name(text: string, start: number, end: number): number {
+    const node = this.leaf(Node.Name, start, end);
+    this.names[node] = this.nameTexts.add(text, start, end);
+    return node;
+  }
+
+  /** Gives a node the unit that stands at `start` … `end` and has this number in `unitTexts`. */
+  setUnit(node: number, unit: number, start: number, end: number): void {
+    this.units[node] = unit;
     this.unitStarts[node] = start;
     this.unitEnds[node] = end;
   }
@@ -105,9 +110,11 @@ export class TreeBuilder {
       numbers: this.numbers.slice(0, count),
       decimals: this.decimals.slice(0, count),
       units: this.units.slice(0, count),
-      unitTexts: this.unitTexts,
+      unitTexts: this.unitTexts.words,
       unitStarts: this.unitStarts.slice(0, count),
       unitEnds: this.unitEnds.slice(0, count),
+      names: this.names.slice(0, count),
+      nameTexts: this.nameTexts.words,
       statements,
       comments,
       diagnostics,
@@ -132,6 +139,7 @@ export class TreeBuilder {
     this.units = larger(new Int32Array(capacity), this.units);
     this.unitStarts = larger(new Int32Array(capacity), this.unitStarts);
     this.unitEnds = larger(new Int32Array(capacity), this.unitEnds);
+    this.names = larger(new Int32Array(capacity), this.names);
     this.heights = larger(new Uint16Array(capacity), this.heights);
     this.capacity = capacity;
   }
