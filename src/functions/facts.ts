@@ -42,6 +42,20 @@ export interface AmpacityFact extends Fact {
   readonly chain: string;
 }
 
+/** What the rule of a kind of load says of the device's rating, whatever its conductor; amperes. */
+export interface DeviceBounds {
+  /** Section that sets them, and what they come from: `250 % of 22 A, next standard rating`. */
+  readonly section: string;
+  readonly because: string;
+  /** Never below this. */
+  readonly least?: number;
+  /** Never above this. */
+  readonly largest?: number;
+  /** Above this only on a condition, and which: `the motor does not start on it`. */
+  readonly usual?: number;
+  readonly onlyWhere?: string;
+}
+
 /** All that a circuit's rules compare. Left once by each `circuit`. */
 export interface CircuitFact extends Fact {
   readonly about: 'circuit';
@@ -80,6 +94,10 @@ export interface CircuitFact extends Fact {
   readonly tableEgc: Conductor | undefined;
   /** With terminals marked 75 °C, where their marking is not said and 60 °C is taken: all sets, and the general rule. */
   readonly at75: { readonly totalAmpacity: number; readonly largestOcpd: number } | undefined;
+  /** What the rule of the declared kind says of the device itself. */
+  readonly deviceBounds: DeviceBounds | undefined;
+  /** The largest first choice if the load were a motor. */
+  readonly largestMotorOcpd: number;
   /** The largest device for one appliance without a marked rating: 150 % of its current, next standard rating. */
   readonly largestApplianceOcpd: number;
   /** Nameplate minimum circuit ampacity and largest overcurrent device, where given. */

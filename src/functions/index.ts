@@ -6,6 +6,7 @@ export {
   type CircuitFact,
   type CircuitKind,
   circuitKinds,
+  type DeviceBounds,
   type FaultFact,
   type HeaterFact,
   type LengthFact,

@@ -6,7 +6,6 @@ import { dimensionOf } from '../units';
 import { argumentInsertion, argumentNode, ungrouped } from './argument-places';
 import { exceeds } from './circuit-facts';
 import type { LintedStatement } from './contract';
-import { deviceAllowance } from './device-allowances';
 
 /** Replaces the rating of the overcurrent device where it is written as a plain quantity. */
 export function ratingFix(statement: LintedStatement, call: CallRecord, rating: number): Fix[] {
@@ -26,9 +25,7 @@ export function kindFixes(statement: LintedStatement, call: CallRecord, fact: Ci
   const load = call.arguments.get('load')?.value;
   const isCurrent = load?.kind === 'quantity' && load.type.dimension === currentDimension;
   const kinds: CircuitKind[] = [
-    ...(isCurrent && !exceeds(fact.ocpd, deviceAllowance({ ...fact, kind: 'motor' }).largest ?? 0)
-      ? ['motor' as const]
-      : []),
+    ...(isCurrent && !exceeds(fact.ocpd, fact.largestMotorOcpd) ? ['motor' as const] : []),
     ...(fact.mca === undefined ? [] : ['hvac' as const]),
   ];
   return kinds.flatMap((kind) => statementFix(statement, call, 'kind', kind, `State \`kind: ${kind}\``));

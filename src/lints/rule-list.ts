@@ -25,6 +25,7 @@ import { mismatchedCoefficient } from './rules/mismatched-coefficient';
 import { mixedPowerKinds } from './rules/mixed-power-kinds';
 import { nonresistiveLoad } from './rules/nonresistive-load';
 import { ocpdOverAmpacity } from './rules/ocpd-over-ampacity';
+import { ocpdOverKindLimit } from './rules/ocpd-over-kind-limit';
 import { ocpdOverNameplate } from './rules/ocpd-over-nameplate';
 import { ocpdUnderLoad } from './rules/ocpd-under-load';
 import { openNeutral } from './rules/open-neutral';
@@ -47,6 +48,7 @@ export const rules: readonly Lint[] = [
   undersizedConductor,
   ocpdOverAmpacity,
   smallConductorLimit,
+  ocpdOverKindLimit,
   ocpdOverNameplate,
   ocpdUnderLoad,
   undersizedEgc,

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { circuitKinds, conductorText } from '../../src/functions';
 import { kindOfCircuit } from '../../src/functions/circuit/kinds/kinds';
 import { circuitFact } from './circuit-fact';
-import { inUnit, near, stepsOf, textOf } from './sheet';
+import { inUnit, near, run, stepsOf, textOf } from './sheet';
 
 const field = (fields: string, name: string) => inUnit(`x = circuit(${fields})\nx.${name}`, 'A');
 const conductor = (fields: string) => textOf(`x = circuit(${fields})\nx.conductor`);
@@ -85,9 +85,65 @@ describe('welders', () => {
   it('of each type have multipliers of their own', () => {
     near(circuitFact('kind: welder, load: 50 A, duty: 20 %').requiredAmpacity, 22.5, 1e-12);
     near(circuitFact('kind: welder, load: 50 A, duty: 20 %, welder: motor_generator').requiredAmpacity, 27.5, 1e-12);
-    // NEC Table 630.31(A), 30 % is .55 (trade notes); device 300 % of 60 A by 630.32 (memory).
+    // NEC Table 630.31(A), 30 % is .55 (trade notes).
     const spot = 'kind: welder, load: 60 A, duty: 30 %, welder: resistance';
     near(circuitFact(spot).requiredAmpacity, 33, 1e-12);
-    assert.equal(field(spot, 'ocpd'), 200);
+    // Source: a public reprint of NEC 2008 Article 630 on electric welders: 630.32(B), 300 % of the conductor.
+    assert.equal(field(spot, 'ocpd'), 100);
+  });
+
+  // Source: the same reprint, 630.12(A) and (B): 200 % of the welder's current, and of its conductor's ampacity.
+  it('hold the device to the conductor and to the welder', () => {
+    const arc = 'kind: welder, load: 50 A, duty: 20 %';
+    assert.equal(circuitFact(`${arc}, conductor: 10 AWG Cu NM-B`).deviceBounds?.largest, 60);
+    assert.equal(circuitFact(`${arc}, conductor: 3 AWG Cu THHN`).deviceBounds?.largest, 100);
+    assert.equal(field(arc, 'ocpd'), 45);
+  });
+});
+
+describe('the device of a motor', () => {
+  const bounds = (fields: string) => {
+    const { usual, largest } = circuitFact(`kind: motor, voltage: 230 V, phases: 3, ${fields}`).deviceBounds!;
+    return [usual, largest];
+  };
+
+  // Source: NEC 430.52(C)(1): first choice and next size up in a web reprint of the table; breakers in Exception 2 in
+  // a code newsletter, fuses in Exception 2 from memory. 22 A: 175 % = 38.5 A, 225 % = 49.5 A; 250 % = 55 A,
+  // 400 % = 88 A; 300 % = 66 A.
+  it('has a first choice and a ceiling by its type', () => {
+    assert.deepEqual(bounds('load: 22 A, device: time_delay_fuse'), [40, 45]);
+    assert.deepEqual(bounds('load: 22 A, device: breaker'), [60, 80]);
+    assert.deepEqual(bounds('load: 22 A, device: fuse'), [70, 80]);
+    assert.deepEqual(bounds('load: 22 A'), [70, 80]);
+  });
+
+  it('has a lower ceiling for a breaker above 100 A and for a fuse above 600 A', () => {
+    assert.deepEqual(bounds('load: 154 A, device: breaker'), [400, 450]); // 385 A and 462 A
+    assert.deepEqual(bounds('load: 180 A, device: fuse'), [600, 600]); // 540 A; 400 % is above 600 A, 300 % is not
+  });
+
+  it('may always be its first choice', () => {
+    assert.deepEqual(bounds('load: 3 A, device: time_delay_fuse'), [10, 10]); // 5.25 A and 6.75 A
+  });
+});
+
+describe('what a nameplate says', () => {
+  it('binds whatever the kind', () => {
+    const fact = circuitFact('load: 12 A, mca: 20 A, voltage: 120 V');
+    assert.equal(fact.requiredAmpacity, 20);
+    assert.equal(fact.loadCurrent, 12);
+    assert.equal(circuitFact('load: 12 A, continuous: yes, mca: 14 A').requiredAmpacity, 15);
+    assert.equal(conductor('mca: 28 A, mocp: 40 A'), '10 AWG Cu THHN');
+  });
+});
+
+describe('a welder’s fields', () => {
+  it('are not passed over where the circuit feeds something else', () => {
+    for (const fields of ['load: 12 A, duty: 20 %', 'load: 12 A, kind: general, welder: arc']) {
+      assert.deepEqual(
+        run(`x = circuit(${fields})`).diagnostics.map(({ code }) => code),
+        ['not-for-this-kind'],
+      );
+    }
   });
 });

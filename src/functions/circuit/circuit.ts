@@ -15,6 +15,7 @@ import { currentOf } from './current';
 import { circuitDrop, operatingTemperatureC } from './drop';
 import { circuitGroundingConductor } from './egc';
 import { kindOfCircuit } from './kinds/kinds';
+import { atLeastNameplate, onlyForWelders, terminalsOf } from './nameplate';
 import { circuitParameters } from './parameters';
 import { circuitRaceway } from './raceway';
 
@@ -54,7 +55,7 @@ export const circuit = defineFunction({
     'NEC Table 250.122',
     'NEC 422.13, 424.4(B), 440.4, Article 625',
     'NEC 240.5 and Table 400.5(A)(1) for cords, 240.21(B) for taps, 450.3(B), 695.4 to 695.7',
-    'NEC 630.12(A) and 630.32(A): 200 % and 300 % of a welder’s primary current (300 %: memory)',
+    'NEC 630.12 and 630.32: 200 % and 300 % of a welder’s primary current and of its conductors’ ampacity',
   ],
   examples: [
     {
@@ -82,6 +83,10 @@ export const circuit = defineFunction({
       return wrong;
     }
     const rules = kindOfCircuit(args.kind);
+    const misplaced = onlyForWelders(args);
+    if (misplaced) {
+      return misplaced;
+    }
     const stated = currentOf(call, args, rules);
     if (stated instanceof Failure) {
       return stated;
@@ -98,7 +103,7 @@ export const circuit = defineFunction({
     const { ampacityOf } = rules;
     const power = args.load && args.load.unit !== 'A' ? { value: args.load.value, unit: args.load.unit } : undefined;
     const load = { ...args, load: stated, power, continuous };
-    const demand = rules.demand(call, load);
+    const demand = atLeastNameplate(rules.demand(call, load), mca);
     if (demand instanceof Failure) {
       return demand;
     }
@@ -129,6 +134,7 @@ export const circuit = defineFunction({
     const chosen = circuitConductor(call, {
       ...args,
       given: args.conductor,
+      terminals: terminalsOf(call, args.terminals, rules),
       rating: device.rating,
       terminalRating: rules.terminalsByDemand ? demand.required : device.rating,
       demand,
@@ -193,12 +199,16 @@ export const circuit = defineFunction({
         smallConductorLimit: small?.row.maxOcpd,
         ocpd: device.rating,
         ocpdGiven: args.ocpd !== undefined,
-        smallestOcpd: smallestDeviceFor(tables, demand.required)?.row.rating ?? device.rating,
+        smallestOcpd:
+          rules.smallestDevice?.(silent, load) ??
+          smallestDeviceFor(tables, demand.required)?.row.rating ??
+          device.rating,
         largestOcpd: largestDeviceOn(tables, total)?.row.rating ?? 0,
+        deviceBounds: rules.deviceBounds?.(silent, load, ampacity, sets),
         egc,
         egcGiven: args.egc !== undefined,
         smallestEgc,
-        ...circuitBounds(silent, { conductor, ampacity, sets, ocpd: device.rating, loadCurrent }),
+        ...circuitBounds(silent, { conductor, ampacity, sets, ocpd: device.rating, load, loadCurrent }),
         mca,
         mocp,
         sufficient: chosen.sufficient,

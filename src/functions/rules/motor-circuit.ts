@@ -1,10 +1,11 @@
 import { type Call, defineFormula, Failure } from '../../language';
 import { figure } from '../number-text';
 import { tablesOf } from '../settings';
+import { lastBits } from './last-bits';
 import { smallestDeviceFor } from './next-standard-size';
 
 /** Overcurrent devices as a sheet names them, and as the motor table does. */
-const deviceNames = {
+export const deviceNames = {
   breaker: 'inverse-time breaker',
   fuse: 'nontime-delay fuse',
   time_delay_fuse: 'dual-element fuse',
@@ -66,6 +67,35 @@ export function motorDevice(
     smallestDeviceFor(tablesOf(call), limit)?.row.rating ??
     new Failure(`${figure(limit)} A is above the largest standard rating.`, undefined, 'no-standard-size')
   );
+}
+
+/** Fuses above this rating, in amperes, have a lower ceiling. */
+const largeFuse = 600;
+/** Above this table current, in amperes, a breaker has a lower ceiling. */
+const largeMotor = 100;
+
+/**
+ * Largest device of all, in amperes, for a motor that does not start on the first choice (NEC 430.52(C)(1) Exception 2);
+ * nothing is rounded up, and nothing below the first choice.
+ */
+export function motorDeviceCeiling(
+  call: Call,
+  motor: { readonly tableCurrent: number; readonly phases: number; readonly device: DeviceWord },
+): number | Failure {
+  const { tableCurrent, device } = motor;
+  const ceiling = (size: string, name: string) =>
+    byTable(call, tableCurrent, deviceCurrent, ['branch device ceiling', size, name]);
+  const first = motorDevice(call, motor);
+  const most = ceiling(
+    device === 'breaker' ? (tableCurrent > largeMotor ? 'over 100 A' : '100 A or less') : 'any',
+    deviceNames[device],
+  );
+  const ofLargeFuse = ceiling('any', 'fuse over 600 A');
+  if (first instanceof Failure || most instanceof Failure || ofLargeFuse instanceof Failure) {
+    return [first, most, ofLargeFuse].find((found) => found instanceof Failure) as Failure;
+  }
+  const limit = device === 'breaker' ? most : Math.min(most, Math.max(largeFuse, ofLargeFuse));
+  return Math.max(first, tablesOf(call).standardRatingAtMost(limit * (1 + lastBits))?.row.rating ?? first);
 }
 
 /** Highest first setting of the overload relay (NEC 430.32(A)(1)). */

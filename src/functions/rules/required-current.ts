@@ -29,6 +29,13 @@ export function demandOf(call: Call, load: number, continuous: boolean): Demand 
   return { load, required, because: `${figure(load)} A × 125 % = ${figure(required)} A` };
 }
 
+/** A nameplate's minimum circuit ampacity: it holds whatever factor applies; amperes. */
+export const nameplateDemand = (mca: number, load: number): Demand => ({
+  load,
+  required: mca,
+  because: `the nameplate’s minimum circuit ampacity of ${figure(mca)} A`,
+});
+
 /**
  * What a conductor's final ampacity has to reach. The code compares twice: with the added 25 % at the terminals and
  * before derating, and without it after derating. Where the first comparison passes on a derated conductor, the second

@@ -71,6 +71,7 @@ export const continuousLoad = defineLint({
       } else if (
         !fact.continuous &&
         !fact.continuousGiven &&
+        fact.mca === undefined &&
         hasNoFactorOfItsOwn.has(fact.kind) &&
         wouldChange(call, fact)
       ) {

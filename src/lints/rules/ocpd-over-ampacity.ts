@@ -5,13 +5,12 @@ import { sizeFixes } from '../conductor-fixes';
 import { defineLint } from '../contract';
 import {
   breaksSmallConductorRule,
-  deviceAllowance,
+  hasRuleOfItsOwn,
   isOverAmpacity,
   kindsThatAllow,
   largestGeneralDevice,
 } from '../device-allowances';
 import { kindFixes, ratingFix } from '../device-fixes';
-import { cited } from '../editions';
 import { callNodes } from '../statement-kinds';
 
 /** An overcurrent device above what its conductor may carry, with no rule that allows it. */
@@ -29,7 +28,7 @@ export const ocpdOverAmpacity = defineLint({
   severity: 'error',
   silent: [
     'The device is the next standard size above the ampacity, at most 800 A.',
-    'The declared kind allows it: motor, hvac, welder, tap, dwelling_service, fire_pump or cord within its own rule.',
+    'The declared kind has a rule of its own: motor, hvac, welder, tap, dwelling_service, fire_pump, cord (see `ocpd-over-kind-limit`).',
     'A nameplate largest device is given: that bound counts (see `ocpd-over-nameplate`).',
     '`small-conductor-limit` says it more exactly.',
   ],
@@ -66,10 +65,9 @@ export const ocpdOverAmpacity = defineLint({
         });
         continue;
       }
-      const { rule, largest } = deviceAllowance(fact);
       const toldElsewhere = fact.kind !== undefined && breaksSmallConductorRule(fact);
-      if (largest !== undefined && exceeds(fact.ocpd, largest) && !toldElsewhere) {
-        report({ span, message: refusal(fact, rule, largest), fixes: remedies });
+      if (exceeds(fact.ocpd, allowed) && !hasRuleOfItsOwn(fact) && !toldElsewhere) {
+        report({ span, message: refusal(fact, allowed), fixes: remedies });
       }
     }
   },
@@ -85,11 +83,11 @@ const question = (fact: CircuitFact, kinds: readonly string[]): string =>
     chainText(fact),
   ].join(' ');
 
-const refusal = (fact: CircuitFact, rule: string, largest: number): string =>
+const refusal = (fact: CircuitFact, largest: number): string =>
   [
     compared(fact),
     fact.kind ? `Kind ${fact.kind} allows at most` : 'No kind of load allows that: use at most',
-    `${figure(largest)} A (${cited(fact.edition, rule)})${orSize(fact)}.`,
+    `${figure(largest)} A (${fact.edition}: 240.4)${orSize(fact)}.`,
     chainText(fact),
   ].join(' ');
 

@@ -27,10 +27,10 @@ export const ocpdOverNameplate = defineLint({
   looksAt: callNodes,
   check(statement, report) {
     for (const { call, fact } of circuitsIn(statement)) {
-      if (fact.mocp !== undefined && fact.ocpdGiven && exceeds(fact.ocpd, fact.mocp)) {
+      if (fact.mocp !== undefined && exceeds(fact.ocpd, fact.mocp)) {
         report({
           span: argumentSpan(statement, call, 'ocpd'),
-          message: `The device is ${figure(fact.ocpd)} A and the nameplate allows at most ${figure(fact.mocp)} A (${fact.edition}: 110.3(B), 440.4). Use a device of ${figure(fact.mocp)} A or less.`,
+          message: `The device is ${figure(fact.ocpd)} A and the nameplate allows at most ${figure(fact.mocp)} A (${fact.edition}: 110.3(B), 440.4). ${exceeds(fact.smallestOcpd, fact.mocp) ? `The load asks for ${figure(fact.smallestOcpd)} A or more: read the nameplate again, these two cannot both be right` : `Use a device of ${figure(fact.mocp)} A or less`}.`,
           fixes: exceeds(fact.smallestOcpd, fact.mocp) ? [] : ratingFix(statement, call, fact.mocp),
         });
       }

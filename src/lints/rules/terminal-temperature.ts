@@ -4,7 +4,7 @@ import { argumentSpan } from '../argument-places';
 import { circuitsIn, conductorsText, exceeds } from '../circuit-facts';
 import { unmarkedAmpacityIn } from '../compared-ampacity';
 import { defineLint } from '../contract';
-import { exemptFromSmallConductorRule, isOverAmpacity } from '../device-allowances';
+import { exemptFromSmallConductorRule, hasRuleOfItsOwn, isOverAmpacity } from '../device-allowances';
 import { statementFix } from '../device-fixes';
 import { cited } from '../editions';
 import { callNodes } from '../statement-kinds';
@@ -61,13 +61,15 @@ const question = (edition: string, conductor: string, at60: number, at75: number
 const advice = 'If they are, say `terminals: 75 °C`.';
 
 const failsNow = (fact: CircuitFact): boolean =>
-  exceeds(fact.requiredAmpacity, fact.totalAmpacity) || (fact.ocpdGiven && isOverAmpacity(fact));
+  exceeds(fact.requiredAmpacity, fact.totalAmpacity) ||
+  (fact.ocpdGiven && isOverAmpacity(fact) && !hasRuleOfItsOwn(fact));
 
 function doesAt75(fact: CircuitFact, { totalAmpacity, largestOcpd }: NonNullable<CircuitFact['at75']>): boolean {
+  if (exceeds(fact.requiredAmpacity, totalAmpacity)) {
+    return false;
+  }
   const device = fact.ocpdGiven ? Math.max(fact.ocpd, fact.smallestOcpd) : fact.smallestOcpd;
   const small = fact.kind && exemptFromSmallConductorRule.has(fact.kind) ? undefined : fact.smallConductorLimit;
-  return (
-    !exceeds(fact.requiredAmpacity, totalAmpacity) &&
-    !exceeds(device, Math.min(Math.max(totalAmpacity, largestOcpd), small ?? Number.POSITIVE_INFINITY))
-  );
+  const largest = Math.min(Math.max(totalAmpacity, largestOcpd), small ?? Number.POSITIVE_INFINITY);
+  return hasRuleOfItsOwn(fact) || !exceeds(device, largest);
 }

@@ -61,8 +61,9 @@ const sections: { readonly [K in CircuitKind]?: string } = {
 
 function messageFor(fact: CircuitFact): string {
   const leansOnRoundUp = exceeds(fact.ocpd, fact.totalAmpacity) && !exceeds(fact.ocpd, largestGeneralDevice(fact));
+  const requirement = requirementText(fact);
   return [
-    `${requirementText(fact)} (${cited(fact.edition, (fact.kind && sections[fact.kind]) ?? '210.19, 215.2')}) of ${carryingText(fact)}.`,
+    `${requirement.charAt(0).toUpperCase()}${requirement.slice(1)} (${cited(fact.edition, (fact.kind && sections[fact.kind]) ?? '210.19, 215.2')}) of ${carryingText(fact)}.`,
     ...(leansOnRoundUp
       ? [`That ${figure(fact.ocpd)} A is the next standard device size does not let the conductor carry more.`]
       : []),

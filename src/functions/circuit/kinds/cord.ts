@@ -11,6 +11,8 @@ import type { KindOfCircuit } from './kind';
 const extensionCordDevice = 20;
 /** Area of 16 AWG, in mm². */
 const extensionCordMm2 = 1.3;
+/** Fixture wire of 18 AWG may be this long, in feet, on the same branch circuit. */
+const fixtureWireFt = 50;
 /** The smallest branch circuit with receptacles, in amperes. */
 const smallestReceptacleCircuit = 15;
 
@@ -30,6 +32,16 @@ export const cord: KindOfCircuit = {
     return found
       ? { rating: found.row.rating, because: `smallest receptacle circuit that carries ${demand.because}` }
       : new Failure(`${figure(demand.required)} A is more than a cord carries.`, 'load', 'no-standard-size');
+  },
+  deviceBounds: (call, { length }, { ampacity, conductor }, sets) => {
+    const byTable = tablesOf(call).standardRatingAtMost(ampacity * sets)?.row.rating ?? ampacity * sets;
+    const extension = conductor.size.mm2 >= extensionCordMm2 || (length !== undefined && length <= fixtureWireFt);
+    return {
+      section: '240.5',
+      because: `a cord that may carry ${figure(ampacity * sets)} A; ${extensionCordDevice} A before an extension cord of 16 AWG or larger made up in the field, or at most ${fixtureWireFt} ft of fixture wire`,
+      usual: extension ? Math.max(byTable, extensionCordDevice) : byTable,
+      onlyWhere: 'the listing of the cord set or of the appliance allows it',
+    };
   },
   allows: (_call, _load, rating, ampacity, sets) =>
     reaches(ampacity.ampacity * sets, rating) ||

@@ -11,14 +11,19 @@ const reducedRating = defineFormula({ symbol: 'I_required', text: '0.83 * I_n', 
 const smallestRating = 100;
 const largestRating = 400;
 
-const ratingOf = (call: Call, { ocpd, load = 0 }: CircuitLoad): number | undefined =>
-  ocpd ?? smallestDeviceFor(tablesOf(call), Math.max(load, smallestRating))?.row.rating;
+const smallestFor = (call: Call, { load = 0 }: CircuitLoad): number | undefined =>
+  smallestDeviceFor(tablesOf(call), Math.max(load, smallestRating))?.row.rating;
+
+const ratingOf = (call: Call, load: CircuitLoad): number | undefined => load.ocpd ?? smallestFor(call, load);
 
 /** Single-phase service or main feeder with the entire load of one dwelling: 83 % of its rating (NEC 310.12). */
 export const dwellingService: KindOfCircuit = {
   kinds: ['dwelling_service'],
   askedIfContinuous: false,
   smallConductorLimits: true,
+  // The table's size for 100 A, 4 AWG copper or 2 AWG aluminum, carries 83 A at 75 °C and not at 60 °C.
+  unmarkedTerminals: { rating: 75, by: 'Table 310.12(A)' },
+  smallestDevice: smallestFor,
   demand: (call, load) => {
     if (load.load === undefined) {
       return new Failure('The service has no load: give the calculated load in A or VA.', undefined, 'too-few-givens');

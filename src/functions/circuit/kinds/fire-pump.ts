@@ -6,16 +6,21 @@ import { tablesOf } from '../../settings';
 import type { CircuitLoad, DeviceChoice, KindOfCircuit } from './kind';
 import { motor } from './motor';
 
+const lockedRotor = (call: Call, { power, voltage, phases }: CircuitLoad): number | Failure | undefined =>
+  power && voltage !== undefined && phases === 3
+    ? lockedRotorCurrent(call, { power: power.value, voltage })
+    : undefined;
+
 /** The device holds the locked-rotor current for ever: it must never be what stops the pump. */
-function device(call: Call, { power, voltage, phases }: CircuitLoad): DeviceChoice | Failure {
-  if (power === undefined || voltage === undefined || phases !== 3) {
+function device(call: Call, load: CircuitLoad): DeviceChoice | Failure {
+  const locked = lockedRotor(call, load);
+  if (locked === undefined) {
     return new Failure(
       'The device of a fire pump goes by its locked-rotor current: give the load in hp with voltage and phases: 3, or the ocpd that is fitted.',
       undefined,
       'too-few-givens',
     );
   }
-  const locked = lockedRotorCurrent(call, { power: power.value, voltage });
   if (locked instanceof Failure) {
     return locked;
   }
@@ -36,9 +41,18 @@ export const firePump: KindOfCircuit = {
     call.assume(
       'this pump alone; drop limits of 695.7 (from memory: 15 % when it starts, 5 % at 115 % of its current) not checked',
     );
+    if (load.power === undefined) {
+      call.assume('device not held against the locked-rotor current: load not given in hp');
+    }
     return motor.demand(call, load);
   },
   device,
+  deviceBounds: (call, load) => {
+    const locked = lockedRotor(call, load);
+    return locked === undefined || locked instanceof Failure
+      ? undefined
+      : { section: '695.4(B)(2)', because: `locked-rotor current of ${figure(locked)} A`, least: locked };
+  },
   // The device is there for short circuits alone, however large it is (240.4(A), 695.5).
   allows: () => true,
 };

@@ -2,7 +2,7 @@ import { Failure } from '../../../language';
 import { figure } from '../../number-text';
 import { largestDeviceAllowed } from '../../rules/device-on-conductor';
 import { smallestDeviceFor } from '../../rules/next-standard-size';
-import { demandOf } from '../../rules/required-current';
+import { demandOf, nameplateDemand } from '../../rules/required-current';
 import { tablesOf } from '../../settings';
 import type { KindOfCircuit } from './kind';
 
@@ -11,10 +11,14 @@ export const general: KindOfCircuit = {
   kinds: [undefined, 'general'],
   askedIfContinuous: true,
   smallConductorLimits: true,
-  demand: (call, { load, continuous }) =>
-    load === undefined
+  demand: (call, { load, continuous, mca }) => {
+    if (load !== undefined) {
+      return demandOf(call, load, continuous);
+    }
+    return mca === undefined
       ? new Failure('The circuit has no load: give its load in A, W or VA.', undefined, 'too-few-givens')
-      : demandOf(call, load, continuous),
+      : nameplateDemand(mca, mca);
+  },
   device: (call, _load, demand) => {
     const found = smallestDeviceFor(tablesOf(call), demand.required);
     return found

@@ -1,5 +1,6 @@
 import type { Call, Failure } from '../../../language';
-import type { AmpacityFact, CircuitKind } from '../../facts';
+import type { TemperatureColumn } from '../../../tables';
+import type { AmpacityFact, CircuitKind, DeviceBounds } from '../../facts';
 import type { AmpacityQuestion } from '../../rules/ampacity-chain';
 import type { DeviceWord } from '../../rules/motor-circuit';
 import type { Demand } from '../../rules/required-current';
@@ -51,9 +52,20 @@ export interface KindOfCircuit {
   readonly ampacityOf?: (call: Call, question: AmpacityQuestion, load: CircuitLoad) => AmpacityFact | Failure;
   /** True where the terminals go by what the conductor must carry, since the device ahead is far larger. */
   readonly terminalsByDemand?: true;
+  /** Rating in °C of terminals that are not marked, and who says so, where the kind’s own table takes one. */
+  readonly unmarkedTerminals?: { readonly rating: TemperatureColumn; readonly by: string };
   readonly demand: (call: Call, load: CircuitLoad) => Demand | Failure;
+  /** The smallest rating that the load itself asks for, where what the conductor must carry does not tell; amperes. */
+  readonly smallestDevice?: (call: Call, load: CircuitLoad) => number | undefined;
   /** The device that is taken when the sheet names none. */
   readonly device: (call: Call, load: CircuitLoad, demand: Demand) => DeviceChoice | Failure;
+  /** What the kind's rule says of the device itself; absent where it says nothing. */
+  readonly deviceBounds?: (
+    call: Call,
+    load: CircuitLoad,
+    ampacity: AmpacityFact,
+    sets: number,
+  ) => DeviceBounds | undefined;
   /** True when a device of that rating may stand before the conductor. */
   readonly allows: (call: Call, load: CircuitLoad, rating: number, ampacity: AmpacityFact, sets: number) => boolean;
 }

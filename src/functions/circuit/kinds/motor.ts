@@ -1,7 +1,15 @@
-import { Failure } from '../../../language';
+import { type Call, Failure } from '../../../language';
+import type { DeviceBounds } from '../../facts';
 import { figure } from '../../number-text';
 import { reaches } from '../../rules/last-bits';
-import { type DeviceWord, motorConductorAmpacity, motorDevice } from '../../rules/motor-circuit';
+import {
+  type DeviceWord,
+  deviceNames,
+  deviceWords,
+  motorConductorAmpacity,
+  motorDevice,
+  motorDeviceCeiling,
+} from '../../rules/motor-circuit';
 import { motorCurrent } from '../../rules/motor-current';
 import { unwatched } from '../../rules/unwatched';
 import type { CircuitLoad, KindOfCircuit } from './kind';
@@ -10,6 +18,25 @@ import type { CircuitLoad, KindOfCircuit } from './kind';
 const usualDevice: DeviceWord = 'breaker';
 
 const question = ({ load = 0, phases, device = usualDevice }: CircuitLoad) => ({ tableCurrent: load, phases, device });
+
+const ratingOr = (found: number | Failure): number => (found instanceof Failure ? Number.POSITIVE_INFINITY : found);
+
+/** The largest first choice for a motor, in amperes: of its type of device, or of any where the type is not said. */
+export const largestFirstChoice = (call: Call, load: CircuitLoad): number =>
+  Math.max(...devicesOf(load).map((device) => ratingOr(motorDevice(call, { ...question(load), device }))));
+
+const devicesOf = ({ device }: CircuitLoad): readonly DeviceWord[] => (device ? [device] : deviceWords);
+
+function deviceBounds(call: Call, load: CircuitLoad): DeviceBounds {
+  const ceilings = devicesOf(load).map((device) => ratingOr(motorDeviceCeiling(call, { ...question(load), device })));
+  return {
+    section: '430.52',
+    because: `${load.device ? deviceNames[load.device] : 'any type of device'}, full-load current ${figure(load.load ?? 0)} A`,
+    usual: largestFirstChoice(call, load),
+    onlyWhere: 'the motor does not start on that',
+    largest: Math.max(...ceilings),
+  };
+}
 
 /** One motor: conductors at 125 % of the table current, the device by its own percentages (NEC 430.22, 430.52). */
 export const motor: KindOfCircuit = {
@@ -46,6 +73,7 @@ export const motor: KindOfCircuit = {
       ? rating
       : { rating, because: `largest first choice for a full-load current of ${figure(load.load ?? 0)} A (430.52)` };
   },
+  deviceBounds,
   allows: (call, load, rating) => {
     const largest = motorDevice(unwatched(call), question(load));
     return !(largest instanceof Failure) && reaches(largest, rating);

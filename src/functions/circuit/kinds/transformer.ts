@@ -26,6 +26,19 @@ export const transformer: KindOfCircuit = {
       ? rating
       : { rating, because: `largest for a rated primary current of ${figure(load)} A, primary protection alone` };
   },
+  deviceBounds: (call, { load = 0 }) => {
+    const usual = transformerDevice(call, load, 'primary_only');
+    const largest = transformerDevice(call, load, 'primary_with_secondary');
+    return usual instanceof Failure || largest instanceof Failure
+      ? undefined
+      : {
+          section: '450.3(B)',
+          because: `rated primary current ${figure(load)} A`,
+          usual,
+          onlyWhere: 'its secondary has a device of its own, of at most 125 % of the rated secondary current',
+          largest: Math.max(usual, largest),
+        };
+  },
   // The transformer’s rule does not protect the conductor: that goes by the general rule.
   allows: (call, _load, rating, ampacity, sets) =>
     rating <= (largestDeviceAllowed(tablesOf(call), ampacity, sets) ?? 0),
