@@ -6,14 +6,14 @@ import { type Asked, askedOf, type SheetView } from './sheet-view';
 import { callNodes, holdsOneOf, kindsIn, kindsOf, withTests } from './statement-kinds';
 
 /** What the lints said of a statement, and everything that it hangs on beside the statement's own result. */
-export interface Looked {
+interface Kept {
   readonly findings: readonly Diagnostic[];
   /** The cells that the lints looked into, as they were then. */
   readonly consulted: ReadonlyMap<string, SyntaxTree | undefined>;
   readonly asked: readonly Asked[];
 }
 
-const keptFor = new WeakMap<StatementResult, Looked>();
+const keptFor = new WeakMap<StatementResult, Kept>();
 const tested = withTests(rules);
 const holdsCall = holdsOneOf(callNodes);
 const nothing: readonly Diagnostic[] = [];
@@ -63,38 +63,29 @@ export class LintPass {
     return results;
   }
 
-  /** What the lints say of a statement; what they said before where nothing that it hangs on has changed. */
-  at(cell: string, tree: SyntaxTree, result: StatementResult): Looked {
+  findingsOf(cell: string, tree: SyntaxTree, result: StatementResult): readonly Diagnostic[] {
     const known = keptFor.get(result);
     if (known && this.holds(known)) {
-      return known;
+      return known.findings;
     }
     const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
     const asked: Asked[] = [];
     const whole = this.look(this.statement(cell, tree, result), consulted, asked);
     const findings = result.rows ? [...whole, ...this.lookAtRows(cell, result, consulted, asked)] : whole;
-    const looked = { findings, consulted, asked };
-    keptFor.set(result, looked);
-    return looked;
+    keptFor.set(result, { findings, consulted, asked });
+    return findings;
   }
 
-  /** What the lints say of an `allow`, by the findings that it silenced. */
-  atAllowance(
+  findingsOfAllowance(
     cell: string,
     tree: SyntaxTree,
     result: StatementResult,
     silenced: ReadonlySet<string> = new Set(),
-  ): Looked {
-    const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
-    const asked: Asked[] = [];
-    return {
-      findings: this.look({ ...this.statement(cell, tree, result), silenced }, consulted, asked),
-      consulted,
-      asked,
-    };
+  ): readonly Diagnostic[] {
+    return this.look({ ...this.statement(cell, tree, result), silenced }, new Map(), []);
   }
 
-  private holds({ consulted, asked }: Looked): boolean {
+  private holds({ consulted, asked }: Kept): boolean {
     for (const [cell, then] of consulted) {
       if (this.program.tree(cell) !== then) {
         return false;
@@ -181,7 +172,6 @@ export class LintPass {
       results: (cell) => this.results(cell),
       diagnostics: (cell) => program.diagnostics(cell),
       names: () => program.names(),
-      name: (text) => program.name(text),
       vary: (inputs) => program.vary(inputs),
       typeAt: (cell, node) => program.typeAt(cell, node),
       valueAt: (cell, node) => program.valueAt(cell, node),

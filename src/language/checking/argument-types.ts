@@ -115,7 +115,7 @@ function checkChoice(
     return { type: choice, word: text };
   }
   const name = c.meaning.names[node];
-  if (c.tree.kinds[node] !== Node.Name || (name && name.definitions.length > 0) || c.locals?.has(text)) {
+  if (c.tree.kinds[node] !== Node.Name || name?.isDefined || c.locals?.has(text)) {
     const type = check(c, node);
     if (type.kind === 'unknown') {
       return { type };

@@ -3,7 +3,7 @@ import type { CompiledStatement } from '../evaluation/runner';
 import type { StatementResult } from '../program';
 import { type Solved, withSolutions } from '../solving/solution';
 import { Node, type SyntaxTree } from '../syntax/tree';
-import type { CheckingContext } from './checker';
+import { Checker, type CheckingContext } from './checker';
 import { definedNodes, firstDefined } from './defined-nodes';
 import { Meaning } from './meaning';
 import type { NameTable } from './name-table';
@@ -14,15 +14,15 @@ import { unknownType } from './types';
 export const noDiagnostics: readonly Diagnostic[] = [];
 
 const none: readonly Statement[] = [];
-const noNames: readonly Name[] = [];
 const noNodes: readonly number[] = [];
 
 /** One statement of a cell, with what it defines and needs. What checking and running found out hangs on it, too. */
 export class Statement {
   /** The name it defines, if any; those of a `solve` are defined by the statements of its unknowns. */
   defines?: Name;
-  /** Each once. */
-  uses: readonly Name[] = noNames;
+  /** Where the names that it uses lie among those of its cell; a list for each statement would be one more to collect. */
+  usesFrom = 0;
+  usesEnd = 0;
   checkDiagnostics: readonly Diagnostic[] = noDiagnostics;
   runDiagnostics: readonly Diagnostic[] = noDiagnostics;
   /** Of parts of it beside which the rest has a value: rows of a schedule. */
@@ -55,6 +55,11 @@ export class Statement {
     /** The node of the one name that it takes; a `use` is a statement for each of its names. Else -1. */
     readonly part = -1,
   ) {}
+
+  /** The names that it uses, each once. */
+  get uses(): readonly Name[] {
+    return this.cell.uses.slice(this.usesFrom, this.usesEnd);
+  }
 
   /** The nodes whose text it defines as a name; several for `solve`. */
   get nameNodes(): number[] {
@@ -114,8 +119,12 @@ export class Cell {
   readonly tree: SyntaxTree;
   readonly solved: ReadonlyMap<number, Solved>;
   readonly meaning: Meaning;
+  /** Checks its statements one after the other. */
+  private readonly ownChecker: Checker;
   /** Each unknown of a `solve` is a statement of its own, before the one that holds the equations. */
   readonly statements: readonly Statement[];
+  /** The names that each statement uses, one statement behind the other. */
+  readonly uses: Name[] = [];
   /** Those that take a name from another sheet. */
   readonly takers: readonly Statement[];
 
@@ -130,6 +139,7 @@ export class Cell {
     this.tree = tree;
     this.solved = solved;
     this.meaning = new Meaning(tree, id, context.library, origins);
+    this.ownChecker = new Checker(context, this.meaning);
     const statements: Statement[] = [];
     const takers: Statement[] = [];
     written.statements.forEach((node, index) => {
@@ -152,6 +162,12 @@ export class Cell {
     this.statements = statements;
     this.takers = takers;
   }
+
+  /** Ready to check a statement of the cell. What the last one found is no longer in it. */
+  checker(): Checker {
+    this.ownChecker.begin();
+    return this.ownChecker;
+  }
 }
 
 /**
@@ -159,8 +175,9 @@ export class Cell {
  * not be bound again.
  */
 export class Name {
-  /** Most names have one definition and few users, so the lists are made to measure with the first of each. */
-  private definedBy = none;
+  /** Nearly every name has one definition, which needs no list. */
+  private first: Statement | undefined;
+  private others = none;
   private usedBy = none;
   private inOrder: readonly Statement[] | undefined;
   type: Type = unknownType;
@@ -177,11 +194,24 @@ export class Name {
   constructor(readonly text: string) {}
 
   get definitions(): readonly Statement[] {
-    return this.definedBy;
+    return this.first ? [this.first, ...this.others] : none;
+  }
+
+  get isDefined(): boolean {
+    return this.first !== undefined;
+  }
+
+  /** True when several statements define it, so that it has no value. */
+  get isContested(): boolean {
+    return this.others.length > 0;
   }
 
   addDefinition(statement: Statement): void {
-    this.definedBy = added(this.definedBy, statement);
+    if (this.first) {
+      this.others = added(this.others, statement);
+    } else {
+      this.first = statement;
+    }
     this.inOrder = undefined;
   }
 
@@ -212,14 +242,16 @@ export class Name {
   /** Forgets the statements of a cell that is no more. */
   forget(cell: Cell): void {
     const isThere = (statement: Statement) => statement.cell !== cell;
-    this.definedBy = this.definedBy.filter(isThere);
+    const [first, ...others] = this.definitions.filter(isThere);
+    this.first = first;
+    this.others = others;
     this.usedBy = this.usedBy.filter(isThere);
     this.inOrder = undefined;
   }
 
   /** The one statement that defines it; undefined when there is none or more than one. */
   get definition(): Statement | undefined {
-    return this.definedBy.length === 1 ? this.definedBy[0] : undefined;
+    return this.others.length === 0 ? this.first : undefined;
   }
 
   /** The statement that its value or function comes from, in whichever sheet that stands. */
@@ -229,11 +261,20 @@ export class Name {
   }
 }
 
-/** A list that nobody but its owner holds with one more in it. */
+/**
+ * A list that nobody but its owner holds with one more in it. Short ones, which are nearly all, are made anew to measure:
+ * one that grows makes room for many more than ever come.
+ */
 function added(list: readonly Statement[], statement: Statement): readonly Statement[] {
-  if (list === none) {
-    return [statement];
+  switch (list.length) {
+    case 0:
+      return [statement];
+    case 1:
+      return [list[0], statement];
+    case 2:
+      return [list[0], list[1], statement];
+    default:
+      (list as Statement[]).push(statement);
+      return list;
   }
-  (list as Statement[]).push(statement);
-  return list;
 }

@@ -23,7 +23,7 @@ export function checkCall(c: Checker, node: number): Type {
     return checkLibraryCall(c, node, callee, definition, items);
   }
   const name = c.meaning.names[callee];
-  if (name && name.definitions.length > 0) {
+  if (name?.isDefined) {
     return checkSheetCall(c, node, callee, name, items);
   }
   for (const { expression } of items) {

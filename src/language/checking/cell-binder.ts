@@ -10,8 +10,6 @@ import { expressionsIn } from './schedules/expressions-in';
 export class CellBinder {
   /** By the number of a name's text in the tree, so that the table is asked once for each text. */
   private readonly known: (Name | undefined)[] = [];
-  /** What the statement at hand uses, as far as it was read; kept from statement to statement. */
-  private readonly uses: Name[] = [];
   private statement!: Statement;
 
   constructor(
@@ -35,9 +33,9 @@ export class CellBinder {
         name.addDefinition(statement);
         statement.defines = name;
       }
-      this.uses.length = 0;
+      statement.usesFrom = this.cell.uses.length;
       this.collect(node, parametersOf(tree, node));
-      statement.uses = this.uses.slice();
+      statement.usesEnd = this.cell.uses.length;
     }
   }
 
@@ -63,7 +61,7 @@ export class CellBinder {
           const name = this.nameAt(node);
           meaning.names[node] = name;
           if (name.addUser(this.statement)) {
-            this.uses.push(name);
+            this.cell.uses.push(name);
           }
         }
         return;

@@ -53,21 +53,37 @@ export class CallPath {
 
 export const tooManyCalls = `This leads to more than ${deepest} calls within one another, or ${mostCalls} in all. Give a part of it a name on a line of its own.`;
 
-/** Where reports go while one expression is checked: its tree, what is found out about it, and its local names. */
+/** Where reports go while expressions are checked: their tree, what is found out about it, and its local names. */
 export class Checker {
-  readonly diagnostics: Diagnostic[] = [];
+  readonly tree: SyntaxTree;
+  diagnostics: Diagnostic[] = [];
   /** True when a name was not found: what could be meant hangs on all other names. */
   namesMissing = false;
+  private path: CallPath | undefined;
 
   constructor(
     readonly context: CheckingContext,
     readonly meaning: Meaning,
     readonly locals?: ReadonlyMap<string, Type>,
-    readonly within = new CallPath(),
-  ) {}
+    within?: CallPath,
+  ) {
+    this.tree = meaning.tree;
+    this.path = within;
+  }
 
-  get tree(): SyntaxTree {
-    return this.meaning.tree;
+  /** The calls that the expression stands in; most expressions have none, and need no path. */
+  get within(): CallPath {
+    this.path ??= new CallPath();
+    return this.path;
+  }
+
+  /** Makes ready for the next statement of a cell, as if nothing had been checked before. */
+  begin(): void {
+    this.namesMissing = false;
+    this.path = undefined;
+    if (this.diagnostics.length > 0) {
+      this.diagnostics = [];
+    }
   }
 
   text(node: number): string {

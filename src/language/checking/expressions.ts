@@ -1,6 +1,7 @@
+import type { UnitProblem } from '../../units';
 import { constants } from '../mathematics/constants';
 import { checkSolution, checkTogether } from '../solving/check-solution';
-import { Node } from '../syntax/tree';
+import { Node, nameOf } from '../syntax/tree';
 import { checkCall } from './calls';
 import { type Checker, replacing } from './checker';
 import { checkConversion, checkIf, checkList, checkMember } from './composites';
@@ -11,7 +12,7 @@ import { checkBinary, checkUnary } from './operators';
 import { checkOverRange } from './over-range';
 import { checkPlusMinus, checkReading } from './readings';
 import type { Type } from './type';
-import { booleanType, plainNumberType, textType, unknownType, writtenIn } from './types';
+import { booleanType, plainNumberType, textType, unknownType } from './types';
 
 /** Infers the type of an expression, notes it for every node and reports what is wrong. */
 export function check(c: Checker, node: number): Type {
@@ -76,16 +77,19 @@ export function notAvailable(c: Checker, at: number, what: string): Type {
 }
 
 function checkQuantity(c: Checker, node: number): Type {
+  const type = c.meaning.quantityAt(node);
+  if (type) {
+    return type;
+  }
   const unit = c.meaning.unitAt(node);
   if ('problem' in unit) {
     reportUnknownUnit(c, node, unit);
-    return unknownType;
   }
-  return writtenIn(unit);
+  return unknownType;
 }
 
 /** Reports a unit that is none, at the unit's own text. */
-export function reportUnknownUnit(c: Checker, node: number, unit: { problem: string; suggestion?: string }): void {
+export function reportUnknownUnit(c: Checker, node: number, unit: UnitProblem): void {
   const { unitStarts, unitEnds, unitTexts, units } = c.tree;
   const span = { start: unitStarts[node], end: unitEnds[node] };
   const text = unitTexts[units[node]];
@@ -115,12 +119,12 @@ function adviceOn(text: string): string {
 }
 
 function checkName(c: Checker, node: number): Type {
-  const local = c.locals?.get(c.text(node));
+  const local = c.locals?.get(nameOf(c.tree, node));
   if (local) {
     return local;
   }
   const name = c.meaning.names[node];
-  if (!name || name.definitions.length === 0) {
+  if (!name?.isDefined) {
     const text = c.text(node);
     const constant = constants.get(text);
     if (constant) {

@@ -5,10 +5,11 @@ import type { SyntaxTree } from '../syntax/tree';
 import type { Name } from './binding';
 import type { ScheduleMeaning } from './schedules/schedule-meaning';
 import type { Type } from './type';
+import { type QuantityOf, writtenIn } from './types';
 
 /** What checking found out about the nodes of one tree. The compiler reads it and decides nothing anew. */
 export class Meaning {
-  readonly types: Type[] = [];
+  readonly types: Type[];
   readonly names: (Name | undefined)[];
   readonly calls = new Map<number, BoundCall>();
   readonly designations = new Map<number, Designated>();
@@ -18,7 +19,9 @@ export class Meaning {
   readonly files = new Map<number, GivenRows | SheetProblem>();
   /** By the node of the statement. */
   readonly schedules = new Map<number, ScheduleMeaning>();
+  /** By the number of a unit's text in the tree. */
   private readonly units: (ReturnType<typeof parseUnit> | undefined)[] = [];
+  private readonly quantities: (QuantityOf | undefined)[] = [];
 
   constructor(
     readonly tree: SyntaxTree,
@@ -32,6 +35,7 @@ export class Meaning {
     known?: Meaning,
   ) {
     this.names = known?.names ?? new Array(tree.count);
+    this.types = known ? [] : new Array(tree.count);
   }
 
   /** What the library was made with; its functions are handed it. */
@@ -47,6 +51,21 @@ export class Meaning {
   /** The copies that solving made of a node. */
   copiesOf(node: number): number[] {
     return (this.origins ?? []).flatMap((origin, copy) => (origin === node && copy !== node ? [copy] : []));
+  }
+
+  /** The type of the quantity written at a node; undefined when its unit is none. */
+  quantityAt(node: number): QuantityOf | undefined {
+    const index = this.tree.units[node];
+    const known = this.quantities[index];
+    if (known) {
+      return known;
+    }
+    const unit = this.unitAt(node);
+    if ('problem' in unit) {
+      return undefined;
+    }
+    this.quantities[index] = writtenIn(unit);
+    return this.quantities[index];
   }
 
   /** The unit at a node that has one; an object with `problem` when it is not a unit. */

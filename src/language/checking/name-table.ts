@@ -25,7 +25,7 @@ export class NameTable {
   /** Names that have a definition. */
   *defined(): Generator<Name> {
     for (const name of this.names.values()) {
-      if (name.definitions.length > 0) {
+      if (name.isDefined) {
         yield name;
       }
     }
@@ -44,23 +44,25 @@ export class NameTable {
     }
     const name = taken.names?.get(textOf(cell.tree, part));
     statement.taken = { ...taken, name };
-    statement.uses = name ? [name] : [];
+    statement.usesFrom = cell.uses.length; // What it took before stays in the list, and is looked at no more.
     if (name) {
+      cell.uses.push(name);
       name.addUser(statement);
       cell.meaning.names[part] = name; // There it has its value; here it is no more than the name.
     }
+    statement.usesEnd = cell.uses.length;
   }
 
   /** Takes a cell's statements out again. */
   unbind(cell: Cell): void {
     const names = new Set<Name>();
-    for (const { defines, uses } of cell.statements) {
+    for (const { defines } of cell.statements) {
       if (defines) {
         names.add(defines);
       }
-      for (const name of uses) {
-        names.add(name);
-      }
+    }
+    for (const name of cell.uses) {
+      names.add(name);
     }
     for (const name of names) {
       name.forget(cell);
@@ -70,7 +72,7 @@ export class NameTable {
 
   private forget(name: Name): void {
     // A name of another sheet is that sheet's to forget.
-    if (name.definitions.length === 0 && name.users.length === 0 && this.names.get(name.text) === name) {
+    if (!name.isDefined && name.users.length === 0 && this.names.get(name.text) === name) {
       this.names.delete(name.text);
     }
   }

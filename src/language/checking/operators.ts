@@ -15,6 +15,13 @@ export function checkBinary(c: Checker, node: number): Type {
   const leftNode = c.tree.firstChildren[node];
   const rightNode = c.tree.nextSiblings[leftNode];
   const left = check(c, leftNode);
+  if (operator <= Operator.Power && left.kind === 'quantity') {
+    const right = check(c, rightNode);
+    // Two quantities, as nearly everywhere: neither lists nor bundles.
+    return right.kind === 'quantity'
+      ? checkArithmetic(c, node, operator, left, right)
+      : combine(c, node, operator, left, right);
+  }
   if (operator === Operator.And || operator === Operator.Or) {
     return checkLogic(c, left, leftNode, check(c, rightNode), rightNode);
   }
@@ -24,7 +31,12 @@ export function checkBinary(c: Checker, node: number): Type {
     c.meaning.types[rightNode] = word; // The bare word of a choice, such as a metal.
     return overItems(left, word, checkComparison(c, node, operator, word, word));
   }
-  const right = check(c, rightNode);
+  return combine(c, node, operator, left, check(c, rightNode));
+}
+
+/** What an operator gives for operands of any types. */
+function combine(c: Checker, node: number, operator: Operator, left: Type, right: Type): Type {
+  const isComparison = operator >= Operator.Equal && operator <= Operator.GreaterOrEqual;
   if (left.kind === 'unknown' || right.kind === 'unknown') {
     return isComparison ? booleanType : unknownType;
   }

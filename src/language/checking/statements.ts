@@ -3,7 +3,7 @@ import { checkEquations } from '../solving/check-equations';
 import { Node } from '../syntax/tree';
 import { misfit } from './arithmetic';
 import { noDiagnostics, type Statement } from './binding';
-import { Checker } from './checker';
+import type { Checker } from './checker';
 import { describe } from './describe';
 import { check } from './expressions';
 import { expectBoolean } from './operators';
@@ -16,7 +16,7 @@ import { plainNumberType, unknownType } from './types';
 /** Checks one statement. True when its reports hang on which other names there are. */
 export function checkStatement(statement: Statement): boolean {
   const { cell, node } = statement;
-  const c = new Checker(cell.context, cell.meaning);
+  const c = cell.checker();
   const { kinds, firstChildren, nextSiblings } = cell.tree;
   const kind = kinds[node] as Node;
   let type: Type = unknownType;
@@ -56,7 +56,8 @@ export function checkStatement(statement: Statement): boolean {
     default: // An `allow` says nothing about values, and where the line could not be read the parser has spoken.
   }
   statement.type = c.diagnostics.length > 0 ? unknownType : type;
-  statement.partDiagnostics = cell.meaning.schedules.get(node)?.problems ?? noDiagnostics;
+  statement.partDiagnostics =
+    (kind === Node.Schedule ? cell.meaning.schedules.get(node)?.problems : undefined) ?? noDiagnostics;
   statement.checkDiagnostics = c.diagnostics.length > 0 ? c.diagnostics : noDiagnostics;
   return c.namesMissing;
 }
@@ -104,7 +105,7 @@ function checkFunction(c: Checker, node: number): void {
 
 function reportUnknownNames(c: Checker, node: number): void {
   const name = c.meaning.names[node];
-  if (name && name.definitions.length === 0 && !constants.has(name.text)) {
+  if (name && !name.isDefined && !constants.has(name.text)) {
     check(c, node);
   }
   for (let child = c.tree.firstChildren[node]; child >= 0; child = c.tree.nextSiblings[child]) {

@@ -19,7 +19,7 @@ export function checkTaken(c: Checker, { part, node, taken }: Statement): Type {
     return unknownType;
   }
   const { name, names, file } = taken;
-  if (!name || !names || name.definitions.length === 0) {
+  if (!name || !names || !name.isDefined) {
     c.namesMissing = true;
     const text = c.text(part);
     const defined = [...(names?.defined() ?? [])].map((one) => one.text).sort();

@@ -25,9 +25,7 @@ export function quantityOf(quantity: QuantityType, unit: Unit, unitIsDerived = f
       return type;
     }
   }
-  const type: QuantityOf = unitIsDerived
-    ? { kind: 'quantity', quantity, unit, unitIsDerived: true }
-    : { kind: 'quantity', quantity, unit };
+  const type: QuantityOf = { kind: 'quantity', quantity, unit, unitIsDerived: unitIsDerived || undefined };
   made.push(type);
   return type;
 }

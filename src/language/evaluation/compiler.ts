@@ -8,14 +8,14 @@ import type { MathematicsFunction } from '../mathematics/operation';
 import { measured } from '../measurement';
 import { compileSolution, compileTogether, type Emitter } from '../solving/compile-solution';
 import { textContent } from '../syntax/navigation';
-import { children, Node, Operator, textOf } from '../syntax/tree';
-import { BoundSite } from './bound-site';
+import { children, Node, nameOf, Operator, textOf } from '../syntax/tree';
 import { CallSite, type Watcher } from './call-site';
 import { compileConditional } from './compile-conditional';
 import { compileMathematics } from './compile-mathematics';
+import { compileOverRange } from './compile-over-range';
 import type { CorrelatedWith } from './correlation';
 import { fold } from './fold';
-import type { Frame } from './frame';
+import { type Frame, typeIn } from './frame';
 import { offsetOf, sizeOf } from './layout';
 import { compileBundle, compileOverItems, compileWhere, isOverItems } from './lists/compile-lists';
 import type { Machine, Site } from './machine';
@@ -65,7 +65,7 @@ export class Compiler implements Emitter {
   }
 
   private translate(frame: Frame, node: number, target: number): number {
-    const { tree, names } = frame.meaning;
+    const { tree } = frame.meaning;
     switch (tree.kinds[node] as Node) {
       case Node.Number:
         return this.place(this.constant(tree.numbers[node]), 1, target);
@@ -76,7 +76,7 @@ export class Compiler implements Emitter {
       case Node.No:
         return this.place(this.constant(0), 1, target);
       case Node.Name:
-        return this.name(frame, node, names[node]?.slot ?? -1, target);
+        return this.name(frame, node, target);
       case Node.Group:
       case Node.Convert:
         return this.expression(frame, tree.firstChildren[node], target);
@@ -87,14 +87,14 @@ export class Compiler implements Emitter {
       case Node.Member:
         return this.member(frame, node, target);
       case Node.If:
-        return compileConditional(this, frame, node, sizeOf(this.typeOf(frame, node)), target);
+        return compileConditional(this, frame, node, sizeOf(typeIn(frame, node)), target);
       case Node.List:
         return this.list(frame, node, target);
       case Node.Call:
       case Node.BlockCall:
         return this.call(frame, node, target);
       case Node.Schedule: {
-        const slot = this.slotFor(sizeOf(this.typeOf(frame, node)), target);
+        const slot = this.slotFor(sizeOf(typeIn(frame, node)), target);
         compileSchedule(this, frame, frame.meaning.schedules.get(node)!, slot);
         return slot;
       }
@@ -114,13 +114,8 @@ export class Compiler implements Emitter {
       case Node.Text:
         return this.place(this.object(textContent(tree, node)), 1, target);
       default:
-        return this.noValue(this.typeOf(frame, node), target);
+        return this.noValue(typeIn(frame, node), target);
     }
-  }
-
-  /** Where an operator is compiled for one item of a list, the type of that item. */
-  private typeOf({ meaning, items }: Frame, node: number): Type {
-    return items ? itemOf(meaning.types[node]) : meaning.types[node];
   }
 
   /** The value of a quantity as written, with its sign. */
@@ -189,20 +184,20 @@ export class Compiler implements Emitter {
     return slot;
   }
 
-  private name(frame: Frame, node: number, slot: number, target: number): number {
-    const text = textOf(frame.meaning.tree, node);
-    const type = this.typeOf(frame, node);
-    const local = frame.locals?.get(text);
+  private name(frame: Frame, node: number, target: number): number {
+    const type = typeIn(frame, node);
+    const local = frame.locals?.get(nameOf(frame.meaning.tree, node));
     if (local !== undefined) {
       return this.place(local, sizeOf(type), target);
     }
     const name = frame.meaning.names[node];
-    if (!name || name.definitions.length === 0) {
+    if (!name?.isDefined) {
+      const text = nameOf(frame.meaning.tree, node);
       const constant = constants.get(text);
       // A bare word beside a choice stands for itself.
       return this.place(constant === undefined ? this.object(text) : this.constant(constant), 1, target);
     }
-    return slot < 0 ? this.noValue(type, target) : this.place(slot, sizeOf(type), target);
+    return name.slot < 0 ? this.noValue(type, target) : this.place(name.slot, sizeOf(type), target);
   }
 
   private binary(frame: Frame, node: number, target: number): number {
@@ -210,23 +205,16 @@ export class Compiler implements Emitter {
     const operator = tree.operators[node] as Operator;
     const leftNode = tree.firstChildren[node];
     const rightNode = tree.nextSiblings[leftNode];
-    if (this.typeOf(frame, node).kind === 'list') {
+    if (typeIn(frame, node).kind === 'list') {
       return compileBundle(this, frame, node, target);
     }
     const before = this.inUse;
     const left = this.expression(frame, leftNode);
     const right = this.expression(frame, rightNode);
     this.inUse = before;
-    const { machine } = this;
-    const type = this.typeOf(frame, leftNode);
-    const isOver = [type, this.typeOf(frame, rightNode)].map(({ kind }) => kind === 'bound');
-    if (isOver[0] || isOver[1]) {
-      const slot = this.slotFor(1, target);
-      const [end, other] = isOver[0] ? [left, right] : [right, left];
-      const beside = isOver[0] && isOver[1] ? undefined : other;
-      const written = textOf(tree, isOver[0] ? leftNode : rightNode);
-      this.site(new BoundSite(operationOf[operator] ?? Operation.NoValue, end, beside, isOver[0], slot, written));
-      return slot;
+    const type = typeIn(frame, leftNode);
+    if (type.kind === 'bound' || typeIn(frame, rightNode).kind === 'bound') {
+      return compileOverRange(this, frame, node, { left, right, target });
     }
     if (type.kind !== 'quantity' && type.kind !== 'boolean') {
       const slot = this.slotFor(1, target);
@@ -234,7 +222,7 @@ export class Compiler implements Emitter {
       this.site(new SameSite(object, left, right, operator === Operator.Equal, slot));
       return slot;
     }
-    const operation = operationOf[operator] ?? Operation.NoValue;
+    const { machine } = this;
     if (operator <= Operator.Power && !this.keep && machine.holdsConstant(left) && machine.holdsConstant(right)) {
       const value = fold(operator, machine.numbers[left], machine.numbers[right]);
       if (Number.isFinite(value)) {
@@ -244,7 +232,8 @@ export class Compiler implements Emitter {
     const slot = this.slotFor(1, target);
     const isSquare =
       operator === Operator.Power && tree.kinds[rightNode] === Node.Number && tree.numbers[rightNode] === 2;
-    machine.emit(isSquare ? Operation.Multiply : operation, slot, left, isSquare ? left : right);
+    const operation = isSquare ? Operation.Multiply : (operationOf[operator] ?? Operation.NoValue);
+    machine.emit(operation, slot, left, isSquare ? left : right);
     return slot;
   }
 
@@ -273,13 +262,13 @@ export class Compiler implements Emitter {
   private member(frame: Frame, node: number, target: number): number {
     const { tree } = frame.meaning;
     const owner = tree.firstChildren[node];
-    const type = this.typeOf(frame, owner);
+    const type = typeIn(frame, owner);
     const record = this.expression(frame, owner);
     if (type.kind !== 'record' && type.kind !== 'schedule') {
-      return this.noValue(this.typeOf(frame, node), target);
+      return this.noValue(typeIn(frame, node), target);
     }
     const field = textOf(tree, tree.nextSiblings[owner]);
-    return this.place(record + offsetOf(type, field), sizeOf(this.typeOf(frame, node)), target);
+    return this.place(record + offsetOf(type, field), sizeOf(typeIn(frame, node)), target);
   }
 
   private list(frame: Frame, node: number, target: number): number {
@@ -290,7 +279,7 @@ export class Compiler implements Emitter {
       items.push(this.expression(frame, item));
     }
     this.inUse = before;
-    const type = this.typeOf(frame, node);
+    const type = typeIn(frame, node);
     const slot = this.slotFor(1, target);
     this.site(new ListSite(itemOf(type), items, slot));
     return slot;
@@ -299,7 +288,7 @@ export class Compiler implements Emitter {
   private call(frame: Frame, node: number, target: number): number {
     const call = frame.meaning.calls.get(node);
     if (!call) {
-      return this.noValue(this.typeOf(frame, node), target);
+      return this.noValue(typeIn(frame, node), target);
     }
     if (call.kind === 'sheet') {
       return this.sheetCall(frame, call, target);

@@ -27,6 +27,7 @@ const none: number[] = [];
 export class Runner {
   readonly machine = new Machine();
   private readonly compiler = new Compiler(this.machine);
+  private frame: Frame | undefined;
   /** Instructions of statements that were compiled anew or dropped since. */
   private abandoned = 0;
   /** The statements in the order that the code lies in; absent while edits have mixed it up. */
@@ -46,10 +47,13 @@ export class Runner {
       statement.defines.slot = slot;
     }
     const start = machine.codeLength;
-    const frame: Frame = { meaning: statement.cell.meaning };
+    const { meaning } = statement.cell;
+    if (this.frame?.meaning !== meaning) {
+      this.frame = { meaning }; // Most statements stand in the cell of the one before.
+    }
     compiler.owned = none;
     compiler.takesReadings = false;
-    compiler.statement(frame, statement.expression, slot);
+    compiler.statement(this.frame, statement.expression, slot);
     statement.compiled = {
       start,
       end: machine.codeLength,

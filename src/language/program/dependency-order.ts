@@ -9,23 +9,26 @@ export interface DependencyOrder {
 /** Not among the statements being ordered; or ordered already. */
 const done = -1;
 
-/** Orders statements, each given once, by what they use of each other. Takes no recursion: a chain may be as long as the sheet. */
+/**
+ * Orders statements, each given once, by what they use of each other; those that come after what they need already keep
+ * their places. Takes no recursion: a chain may be as long as the sheet.
+ */
 export function orderByDependency(statements: readonly Statement[]): DependencyOrder {
   for (const statement of statements) {
     statement.waitsFor = 0;
   }
   const ordered: Statement[] = [];
-  for (const statement of statements) {
-    let count = 0;
-    for (const { definition } of statement.uses) {
-      count += definition === undefined || definition.waitsFor === done ? 0 : 1;
-    }
-    statement.waitsFor = count;
-    if (count === 0) {
-      ordered.push(statement);
+  for (let i = 0; i < statements.length; i++) {
+    const statement = statements[i];
+    statement.waitsFor = needsOpen(statement);
+    if (statement.waitsFor === 0) {
+      place(statement, ordered);
+      // While everything looked at is in place, nothing has waited for this one.
+      if (ordered.length <= i) {
+        placeUsers(ordered);
+      }
     }
   }
-  settle(ordered);
   const circles: (readonly Statement[])[] = [];
   if (ordered.length < statements.length) {
     const waiting = statements.filter((statement) => statement.waitsFor !== done);
@@ -43,17 +46,30 @@ export function orderByDependency(statements: readonly Statement[]): DependencyO
   return { ordered, circles };
 }
 
-/** Moves over every statement whose last need is met. What is left hangs on a circle. */
-function settle(ordered: Statement[]): void {
-  for (let i = 0; i < ordered.length; i++) {
-    ordered[i].waitsFor = done;
+/** How many of the statements being ordered one needs that are not in place. */
+function needsOpen({ cell, usesFrom, usesEnd }: Statement): number {
+  let count = 0;
+  for (let i = usesFrom; i < usesEnd; i++) {
+    const { definition } = cell.uses[i];
+    count += definition === undefined || definition.waitsFor === done ? 0 : 1;
+  }
+  return count;
+}
+
+function place(statement: Statement, ordered: Statement[]): void {
+  statement.waitsFor = done;
+  ordered.push(statement);
+}
+
+/** Places every statement whose last need the last one in place was, and so on. */
+function placeUsers(ordered: Statement[]): void {
+  for (let i = ordered.length - 1; i < ordered.length; i++) {
     const name = ordered[i].defines;
     // A name with several definitions has no value, so nothing waits for it.
-    if (name?.definition) {
-      for (const user of name.users) {
-        if (user.waitsFor > 0 && --user.waitsFor === 0) {
-          ordered.push(user);
-        }
+    for (const user of name?.definition ? name.users : []) {
+      // One that was not looked at yet waits for nothing.
+      if (user.waitsFor > 0 && --user.waitsFor === 0) {
+        place(user, ordered);
       }
     }
   }

@@ -45,11 +45,11 @@ export class Settler {
       return;
     }
     name.touchedIn = this.update;
-    for (const user of name.users) {
-      this.touch(user);
-    }
-    for (const definition of name.definitions) {
-      this.touch(definition);
+    name.users.forEach(this.touch, this);
+    if (name.definition) {
+      this.touch(name.definition);
+    } else {
+      name.definitions.forEach(this.touch, this);
     }
   }
 
@@ -76,8 +76,8 @@ export class Settler {
     for (const statement of ordered) {
       const isOrWasCyclic = statement.isCyclic;
       const isTouched = statement.touchedIn === update;
-      const mustCheck = isTouched || isOrWasCyclic || statement.uses.some((name) => name.retypedIn === update);
-      if (!mustCheck && !statement.uses.some((name) => name.revaluedIn === update)) {
+      const mustCheck = isTouched || isOrWasCyclic || usesSome(statement, (name) => name.retypedIn === update);
+      if (!mustCheck && !usesSome(statement, (name) => name.revaluedIn === update)) {
         continue;
       }
       const oldType = statement.type;
@@ -122,10 +122,9 @@ export class Settler {
     statement.runDiagnostics = noDiagnostics;
     const namesMissing = checkStatement(statement);
     const name = statement.defines;
-    const isContested = name !== undefined && name.definitions.length > 1;
-    if (isContested || circle) {
+    if (name?.isContested || circle) {
       statement.checkDiagnostics = [
-        ...(isContested ? [duplicate(statement, name)] : []),
+        ...(name?.isContested ? [duplicate(statement, name)] : []),
         ...(circle ? [circular(statement, circle)] : []),
         ...statement.checkDiagnostics,
       ];
@@ -151,7 +150,7 @@ export class Settler {
     statement.succeeded = false;
     statement.isUncertain =
       statement.compiled?.takesReadings === true ||
-      statement.uses.some((name) => name.definition?.isUncertain === true);
+      usesSome(statement, (name) => name.definition?.isUncertain === true);
     const missing = missingOf(statement);
     if (!missing && statement.checkDiagnostics.length === 0) {
       statement.succeeded = statement.compiled ? this.runCompiled(statement) : statement.givesFunction;
@@ -205,11 +204,21 @@ function forgetContested(touched: Iterable<Statement>): void {
 
 const isKnown = (type: Type): boolean => type.kind !== 'unknown';
 
+function usesSome({ cell, usesFrom, usesEnd }: Statement, isSo: (name: Name) => boolean): boolean {
+  for (let i = usesFrom; i < usesEnd; i++) {
+    if (isSo(cell.uses[i])) {
+      return true;
+    }
+  }
+  return false;
+}
+
 /** Names that a statement needs and that have no value. */
-function missingOf({ uses }: Statement): string[] | undefined {
+function missingOf({ cell, usesFrom, usesEnd }: Statement): string[] | undefined {
   let missing: string[] | undefined;
-  for (const { text, definitions } of uses) {
-    if (definitions.length > 1 || (definitions.length === 1 && !definitions[0].succeeded)) {
+  for (let i = usesFrom; i < usesEnd; i++) {
+    const { text, definition, isContested } = cell.uses[i];
+    if (isContested || definition?.succeeded === false) {
       missing ??= [];
       missing.push(text);
     }

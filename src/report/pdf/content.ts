@@ -9,7 +9,6 @@ import {
   type Table,
   type Verdict,
 } from '../document';
-import { drawingContent } from './drawing';
 import { formulaLines } from './formula-lines';
 import type { Picture, Typesetter } from './typesetter';
 
@@ -102,8 +101,6 @@ export class ContentMaker {
         return this.step(part, width);
       case 'verdict':
         return this.verdict(part, width);
-      case 'drawing':
-        return drawingContent(part, width);
       case 'group':
         return this.barred([
           { text: part.title, bold: true, margin: [0, 1, 0, 3] },

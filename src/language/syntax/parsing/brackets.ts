@@ -6,10 +6,27 @@ import { readExpression } from './expressions';
 import { isWordToken } from './operands';
 import { type Reader, replace } from './reader';
 
-/** Reads `(expression)`, `[a, b]` or the arguments of a call, whose name is `first`. */
-export function readBrackets(r: Reader, kind: Node.Group | Node.List | Node.Call, start: number, first = -1): number {
+/** Reads `(expression)`. */
+export function readGroup(r: Reader): number {
+  const { tree, start, end } = r;
+  r.depth++;
+  r.advance();
+  const inner = readExpression(r);
+  if (!r.at(Token.CloseParenthesis) && !r.isOver) {
+    reportStray(r, Node.Group);
+    const rest = r.skipTo(Token.CloseParenthesis);
+    if (rest >= 0) {
+      tree.link(inner, rest);
+    }
+  }
+  close(r, Token.CloseParenthesis, ')', start, end);
+  return tree.parent(Node.Group, start, Math.max(r.lastEnd, end), inner);
+}
+
+/** Reads `[a, b]` or the arguments of a call, whose name is `first`. */
+export function readBrackets(r: Reader, kind: Node.List | Node.Call, start: number, first = -1): number {
   const { tree } = r;
-  const close = kind === Node.List ? Token.CloseBracket : Token.CloseParenthesis;
+  const closing = kind === Node.List ? Token.CloseBracket : Token.CloseParenthesis;
   const openStart = r.start;
   const openEnd = r.end;
   r.depth++;
@@ -22,36 +39,33 @@ export function readBrackets(r: Reader, kind: Node.Group | Node.List | Node.Call
       head = head < 0 ? node : head;
     }
   };
-  if (kind === Node.Group) {
-    add(readExpression(r));
-  } else {
-    while (!r.at(close) && !r.isOver) {
-      const before = r.start;
-      add(kind === Node.Call ? readArgument(r) : readExpression(r));
-      if (r.at(Token.Comma)) {
-        r.advance();
-      } else if (!r.at(close) && !r.isOver) {
-        reportStray(r, kind);
-        if (r.start === before) {
-          add(r.take(Node.Error));
-        } else if (!beginsItem(r.token)) {
-          add(r.skipTo(Token.Comma, close));
-          if (r.at(Token.Comma)) {
-            r.advance();
-          }
+  while (!r.at(closing) && !r.isOver) {
+    const before = r.start;
+    add(kind === Node.Call ? readArgument(r) : readExpression(r));
+    if (r.at(Token.Comma)) {
+      r.advance();
+    } else if (!r.at(closing) && !r.isOver) {
+      reportStray(r, kind);
+      if (r.start === before) {
+        add(r.take(Node.Error));
+      } else if (!beginsItem(r.token)) {
+        add(r.skipTo(Token.Comma, closing));
+        if (r.at(Token.Comma)) {
+          r.advance();
         }
       }
     }
   }
-  if (kind === Node.Group && !r.at(close) && !r.isOver) {
-    reportStray(r, kind);
-    add(r.skipTo(close));
-  }
+  close(r, closing, kind === Node.List ? ']' : ')', openStart, openEnd);
+  return tree.parent(kind, start, Math.max(r.lastEnd, openEnd), head);
+}
+
+/** Passes the closing bracket, or says that it is missing. */
+function close(r: Reader, token: Token, sign: string, openStart: number, openEnd: number): void {
   r.depth--;
-  if (r.at(close)) {
+  if (r.at(token)) {
     r.advance();
   } else if (!r.isLineBroken) {
-    const sign = kind === Node.List ? ']' : ')';
     r.report(
       'unclosed-bracket',
       openStart,
@@ -60,7 +74,6 @@ export function readBrackets(r: Reader, kind: Node.Group | Node.List | Node.Call
       replace(`Put ${sign} at the end`, r.lastEnd, r.lastEnd, sign, false),
     );
   }
-  return tree.parent(kind, start, Math.max(r.lastEnd, openEnd), head);
 }
 
 /** `expression` or `name: expression` */

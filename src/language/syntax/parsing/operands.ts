@@ -2,7 +2,7 @@ import { isDigit, isNameStart, nameEnd } from '../scanning/characters';
 import { isQuote } from '../scanning/scanner';
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
-import { readBrackets } from './brackets';
+import { readBrackets, readGroup } from './brackets';
 import { readHash, readNumberOrSize } from './quantities';
 import { type Reader, replace } from './reader';
 import { readTurnedSize } from './sizes';
@@ -31,7 +31,7 @@ function readHead(r: Reader): number {
     case Token.No:
       return r.take(Node.No);
     case Token.OpenParenthesis:
-      return readBrackets(r, Node.Group, r.start);
+      return readGroup(r);
     case Token.OpenBracket:
       return readBrackets(r, Node.List, r.start);
     default:

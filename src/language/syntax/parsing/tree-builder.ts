@@ -29,7 +29,19 @@ export class TreeBuilder {
     this.grow(1024);
   }
 
+  /** Begins a new tree. All that most nodes lack is cleared at once for all of them. */
   reset(): void {
+    const { count } = this;
+    this.firstChildren.fill(-1, 0, count);
+    this.nextSiblings.fill(-1, 0, count);
+    this.operators.fill(0, 0, count);
+    this.numbers.fill(0, 0, count);
+    this.decimals.fill(0, 0, count);
+    this.units.fill(-1, 0, count);
+    this.unitStarts.fill(0, 0, count);
+    this.unitEnds.fill(0, 0, count);
+    this.names.fill(-1, 0, count);
+    this.heights.fill(0, 0, count);
     this.count = 0;
     this.unitTexts.clear();
     this.nameTexts.clear();
@@ -44,16 +56,6 @@ export class TreeBuilder {
     this.kinds[node] = kind;
     this.starts[node] = start;
     this.ends[node] = end;
-    this.firstChildren[node] = -1;
-    this.nextSiblings[node] = -1;
-    this.operators[node] = 0;
-    this.numbers[node] = 0;
-    this.decimals[node] = 0;
-    this.units[node] = -1;
-    this.unitStarts[node] = 0;
-    this.unitEnds[node] = 0;
-    this.names[node] = -1;
-    this.heights[node] = 0;
     return node;
   }
 
@@ -128,18 +130,19 @@ export class TreeBuilder {
       }
       return array;
     };
+    const none = () => new Int32Array(capacity).fill(-1);
     this.kinds = larger(new Uint8Array(capacity), this.kinds);
     this.starts = larger(new Int32Array(capacity), this.starts);
     this.ends = larger(new Int32Array(capacity), this.ends);
-    this.firstChildren = larger(new Int32Array(capacity), this.firstChildren);
-    this.nextSiblings = larger(new Int32Array(capacity), this.nextSiblings);
+    this.firstChildren = larger(none(), this.firstChildren);
+    this.nextSiblings = larger(none(), this.nextSiblings);
     this.operators = larger(new Uint8Array(capacity), this.operators);
     this.numbers = larger(new Float64Array(capacity), this.numbers);
     this.decimals = larger(new Int8Array(capacity), this.decimals);
-    this.units = larger(new Int32Array(capacity), this.units);
+    this.units = larger(none(), this.units);
     this.unitStarts = larger(new Int32Array(capacity), this.unitStarts);
     this.unitEnds = larger(new Int32Array(capacity), this.unitEnds);
-    this.names = larger(new Int32Array(capacity), this.names);
+    this.names = larger(none(), this.names);
     this.heights = larger(new Uint16Array(capacity), this.heights);
     this.capacity = capacity;
   }
