@@ -1,4 +1,5 @@
 export { type Allowing, allowingOf } from './allowing';
+export { askedName } from './asked-name';
 export { completionsAt } from './completion';
 export type { Completion, CompletionKind, EditedSheet, Hover, Place } from './contract';
 export { type CopyForm, copied, copyForms } from './copied-result';

@@ -8,9 +8,10 @@ import {
   type WriteOptions,
   writeReport,
 } from '../core';
-import { notebookType } from './names';
+import type { EditedSheet } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
-import { bytesOfNotebook } from './serializer';
+import { sheetInFront } from './sheet-in-front';
+import { tickOff } from './walkthrough';
 import { writeWhole } from './whole-file';
 
 /** Formats whose libraries this build holds, put in place by the build: a browser's host cannot read them from files. */
@@ -26,12 +27,6 @@ interface Given {
   readonly target?: vscode.Uri;
 }
 
-/** The sheet that is open where no other is: the walkthrough stands in front of it when it offers the report. */
-function onlySheet(): vscode.NotebookDocument | undefined {
-  const sheets = vscode.workspace.notebookDocuments.filter((notebook) => notebook.notebookType === notebookType);
-  return sheets.length === 1 ? sheets[0] : undefined;
-}
-
 /** Asks for a format and a file, writes the report of the sheet in front, and opens it. */
 export class ReportExport {
   constructor(
@@ -40,11 +35,13 @@ export class ReportExport {
   ) {}
 
   async run(given: Given = {}): Promise<void> {
-    const notebook = vscode.window.activeNotebookEditor?.notebook ?? onlySheet();
-    const sheet = notebook?.notebookType === notebookType ? this.sheets.of(notebook) : undefined;
-    if (!notebook || !sheet) {
+    const sheet = sheetInFront(this.sheets);
+    const bytes = sheet?.bytes();
+    if (!sheet || !bytes) {
       void vscode.window.showInformationMessage(
-        vscode.l10n.t('Open a sheet first; its report is made from what is in front.'),
+        sheet
+          ? vscode.l10n.t('This file cannot be read as a sheet. Mend what its notice names, then export the report.')
+          : vscode.l10n.t('Open a sheet first; its report is made from what is in front.'),
       );
       return;
     }
@@ -62,36 +59,38 @@ export class ReportExport {
       );
       return;
     }
-    const target = given.target ?? (await pickTarget(notebook, format));
+    const target = given.target ?? (await pickTarget(sheet.uri, format));
     if (!target) {
       return;
     }
-    if (target.toString() === notebook.uri.toString()) {
+    if (target.toString() === sheet.uri.toString()) {
       void vscode.window.showErrorMessage(
         vscode.l10n.t('The report would replace the sheet itself. Choose another file.'),
       );
       return;
     }
-    const written = await this.write(notebook, format, target);
+    const written = await this.write(sheet, format, target);
+    if (written) {
+      tickOff('reportWritten');
+    }
     if (written && !given.target) {
       await offerToOpen(target, format);
     }
   }
 
   /** True when the file was written; else what is wrong was told. */
-  private async write(notebook: vscode.NotebookDocument, format: ReportFormat, target: vscode.Uri): Promise<boolean> {
+  private async write(sheet: EditedSheet, format: ReportFormat, target: vscode.Uri): Promise<boolean> {
     const title = vscode.l10n.t('Exporting {0}', nameOf(target));
     const location = vscode.ProgressLocation.Notification;
     try {
       await vscode.window.withProgress({ location, title }, async (progress) => {
-        const { session } = this.sheets.of(notebook)!;
-        const { tableFiles, files, severities } = session;
+        const { tableFiles, files, severities } = sheet.session;
         const options: WriteOptions = {
           font: (name) => this.font(name),
           progress: (message) => progress.report({ message }),
         };
         await new Promise((resolve) => setTimeout(resolve)); // So that the notification shows before the work begins.
-        const evaluation = evaluateSheet(bytesOfNotebook(notebook), {
+        const evaluation = evaluateSheet(sheet.bytes() ?? new Uint8Array(), {
           tableFiles,
           severities,
           ...(files && { files }),
@@ -131,12 +130,10 @@ async function pickFormat(): Promise<ReportFormat | undefined> {
 }
 
 /** Beside the sheet, under its name. */
-async function pickTarget(notebook: vscode.NotebookDocument, format: ReportFormat): Promise<vscode.Uri | undefined> {
-  const name = `${nameOf(notebook.uri).replace(/\.kft(\.md)?$/, '')}.${format}`;
+async function pickTarget(sheet: vscode.Uri, format: ReportFormat): Promise<vscode.Uri | undefined> {
+  const name = `${nameOf(sheet).replace(/\.kft(\.md)?$/, '')}.${format}`;
   const folder =
-    notebook.uri.scheme === 'untitled'
-      ? vscode.workspace.workspaceFolders?.[0]?.uri
-      : vscode.Uri.joinPath(notebook.uri, '..');
+    sheet.scheme === 'untitled' ? vscode.workspace.workspaceFolders?.[0]?.uri : vscode.Uri.joinPath(sheet, '..');
   return vscode.window.showSaveDialog({
     title: vscode.l10n.t('Export Report'),
     ...(folder && { defaultUri: vscode.Uri.joinPath(folder, name) }),

@@ -6,7 +6,6 @@ import { SheetController } from './controller';
 import { copyResult } from './copy-result';
 import { SheetDiagnostics } from './diagnostics';
 import { ReportExport } from './export-report';
-import { tellFirstEdit } from './first-edit';
 import { registerLanguageFeatures } from './language-features';
 import { extendMarkdownIt } from './markdown-preview';
 import { commands, notebookType, settings } from './names';
@@ -18,10 +17,13 @@ import { pasteAsSchedule } from './paste-schedule';
 import { Quiet } from './quiet';
 import { runCases } from './run-cases';
 import { SheetSerializer } from './serializer';
+import { showSheet } from './show-sheet';
+import { WhyPages } from './show-why';
 import { Surroundings } from './surroundings';
 import { followTexts } from './text-documents';
 import { typedText } from './typed-text';
 import { ValuesView } from './values-view';
+import { followForWalkthrough } from './walkthrough';
 import { WorkspaceFiles } from './workspace-files';
 import { WorkspaceTables } from './workspace-tables';
 import { writeResultsIntoSheet } from './write-results';
@@ -39,6 +41,7 @@ export function start(context: vscode.ExtensionContext) {
   const { notebooks } = vscode;
   const cautions = new Cautions(sheets, controller.onDidShow);
   const values = new ValuesView(sheets, evaluated.event);
+  const why = new WhyPages(sheets, evaluated.event);
   const checks = new CheckTests(sheets, evaluated.event);
   const marks = new OutOfDateMarks(sheets, controller);
   context.subscriptions.push(
@@ -56,7 +59,10 @@ export function start(context: vscode.ExtensionContext) {
     values,
     checks,
     vscode.commands.registerCommand(commands.copyResult, (target, form) => copyResult(sheets, target, form)),
-    tellFirstEdit(),
+    ...followForWalkthrough(),
+    why,
+    vscode.commands.registerCommand(commands.showWhy, (target) => why.show(target)),
+    vscode.commands.registerCommand(commands.showSheet, () => showSheet(sheets)),
     vscode.commands.registerCommand(commands.changeInput, (target) => changeInput(sheets, target)),
     vscode.commands.registerCommand(commands.runCases, (file) => runCases(sheets, file)),
     vscode.commands.registerCommand(commands.pasteAsSchedule, (given) => pasteAsSchedule(sheets, given)),

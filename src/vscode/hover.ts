@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { type Hover, hoverAt } from '../core';
 import type { PlacedCell } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
+import { tickOff } from './walkthrough';
 
 /** Shows what core tells of the conductor, name, function or unit under the pointer. */
 export class SheetHovers implements vscode.HoverProvider {
@@ -10,7 +11,11 @@ export class SheetHovers implements vscode.HoverProvider {
   provideHover(document: vscode.TextDocument, position: vscode.Position): vscode.Hover | undefined {
     const spot = this.sheets.spot(document, position);
     const found = spot && hoverAt(spot.session, spot.cell.id, spot.offset);
-    return found ? shownAt(found, spot.cell) : this.inProse(document, position);
+    if (found) {
+      tickOff('sourceShown');
+      return shownAt(found, spot.cell);
+    }
+    return this.inProse(document, position);
   }
 
   /** What core tells of a live value. */

@@ -11,15 +11,25 @@ export const commands = {
   changeInput: 'kilofoot.changeInput',
   runCases: 'kilofoot.runCases',
   pasteAsSchedule: 'kilofoot.pasteAsSchedule',
+  showWhy: 'kilofoot.showWhy',
+  showSheet: 'kilofoot.showSheet',
 } as const;
 export const views = {
   values: 'kilofoot.values',
   /** Set while a sheet is in front, as a notebook or as text; what asks for one is offered then. */
   sheetInFront: 'kilofoot.sheetInFront',
 } as const;
+/** Set when a step of the walkthrough is done. */
+export const schemes = {
+  /** Pages that tell the chain behind a value. */
+  why: 'kilofoot-why',
+} as const;
 export const contexts = {
-  /** Set from the first edit of a sheet's cell on. */
+  sheetMade: 'kilofoot.sheetMade',
   sheetEdited: 'kilofoot.sheetEdited',
+  sourceShown: 'kilofoot.sourceShown',
+  sheetSaved: 'kilofoot.sheetSaved',
+  reportWritten: 'kilofoot.reportWritten',
 } as const;
 export const settings = {
   section: 'kilofoot',

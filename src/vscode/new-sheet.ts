@@ -3,6 +3,7 @@ import { readSheet } from '../core';
 import { notebookType } from './names';
 import { notebookFrom } from './serializer';
 import { type StarterSheet, starterSheet } from './starter-sheets';
+import { tickOff } from './walkthrough';
 
 /** Starter sheets by file name, put in place by the build from `seeds/`. */
 declare const STARTER_SHEETS: Readonly<Record<string, string>>;
@@ -30,5 +31,6 @@ export async function newSheet(name?: unknown): Promise<void> {
     cell.outputs = []; // The editor garbles the outputs of an untitled sheet; they follow when it is shown.
   }
   const notebook = await vscode.workspace.openNotebookDocument(notebookType, data);
+  tickOff('sheetMade');
   await vscode.window.showNotebookDocument(notebook);
 }

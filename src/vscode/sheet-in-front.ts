@@ -1,13 +1,27 @@
 import * as vscode from 'vscode';
 import type { EditedSheet } from './edited-sheet';
+import { schemes } from './names';
 import type { OpenSheets } from './open-sheets';
 
-/** The sheet that a person works on: the notebook in front, else the file that is open as text in front. */
+/**
+ * The sheet that a person works on: the notebook in front, else the file that is open as text in front. Where neither
+ * is in front but a page, such as the walkthrough or a chain, it is the sheet that can be seen beside it, or the only
+ * one that is open.
+ */
 export function sheetInFront(sheets: OpenSheets): EditedSheet | undefined {
   const { activeNotebookEditor, activeTextEditor } = vscode.window;
-  return activeNotebookEditor
-    ? sheets.of(activeNotebookEditor.notebook)
-    : activeTextEditor && sheets.withDocument(activeTextEditor.document);
+  if (activeNotebookEditor) {
+    return sheets.of(activeNotebookEditor.notebook);
+  }
+  return activeTextEditor && activeTextEditor.document.uri.scheme !== schemes.why
+    ? sheets.withDocument(activeTextEditor.document)
+    : onlySheet(sheets);
+}
+
+function onlySheet(sheets: OpenSheets): EditedSheet | undefined {
+  const seen = vscode.window.visibleNotebookEditors.flatMap(({ notebook }) => sheets.of(notebook) ?? []);
+  const open = seen.length > 0 ? seen : [...sheets.all()];
+  return open.length === 1 ? open[0] : undefined;
 }
 
 /** The cell that the cursor stands in, in the sheet in front. */

@@ -20,7 +20,8 @@ const steps: readonly Step[] = contributes.walkthroughs[0].steps;
 const ofTheEditor: readonly string[] = JSON.parse(
   readFileSync(join(root, 'test', 'editor', 'commands-of-the-editor.json'), 'utf8'),
 );
-const known: readonly string[] = [...Object.values(commands), ...ofTheEditor];
+/** The editor makes a command for each view that brings it to the front. */
+const known: readonly string[] = [...Object.values(commands), `${views.values}.focus`, ...ofTheEditor];
 
 const eventsOf = (kind: string) =>
   steps.flatMap(({ completionEvents }) =>
@@ -37,14 +38,21 @@ describe('the walkthrough', () => {
     }
   });
 
+  it('is written in the few marks that its page draws, with a button in each step', () => {
+    for (const { id, description } of steps) {
+      assert.ok(!/`|(?<![*])[*](?![*])/.test(description), `${id}: marks that would be shown as they are`);
+      assert.match(description, /\n\[[^\]]+\]\(command:/, id);
+    }
+  });
+
   it('begins with a new sheet and ends with a report', () => {
-    assert.deepEqual(steps.at(0)?.completionEvents, [`onCommand:${commands.newSheet}`]);
-    assert.deepEqual(steps.at(-1)?.completionEvents, [`onCommand:${commands.exportReport}`]);
+    assert.deepEqual(steps.at(0)?.completionEvents, [`onContext:${contexts.sheetMade}`]);
+    assert.deepEqual(steps.at(-1)?.completionEvents, [`onContext:${contexts.reportWritten}`]);
   });
 
   it('names only commands that there are', () => {
     const offered = steps.flatMap(({ description }) =>
-      [...description.matchAll(/\(command:([^)?]+)/g)].map(([, command]) => command),
+      [...description.matchAll(/\(command:(?:toSide:)?([^)?]+)/g)].map(([, command]) => command),
     );
     const named = [...offered, ...eventsOf('onCommand')];
     assert.deepEqual(
@@ -59,10 +67,10 @@ describe('the walkthrough', () => {
 
   it('ends its steps by events, views and states that there are', () => {
     assert.deepEqual(eventsOf('onView'), [views.values]);
-    assert.deepEqual(eventsOf('onContext'), [contexts.sheetEdited]);
+    assert.deepEqual(eventsOf('onContext').sort(), Object.values(contexts).sort());
     const events = steps.flatMap(({ completionEvents }) => completionEvents);
     assert.deepEqual(
-      events.filter((event) => !/^on(Command|View|Context):.|^onStepSelected$/.test(event)),
+      events.filter((event) => !/^on(Command|View|Context):./.test(event)),
       [],
     );
   });
@@ -73,6 +81,8 @@ describe('the walkthrough', () => {
       assert.ok(existsSync(join(root, media.svg)), media.svg);
       const drawing = readFileSync(join(root, media.svg), 'utf8');
       assert.ok(drawing.length < 4096 && !/<script|\bon\w+=|href/.test(drawing), media.svg);
+      // The page that shows it takes no styles from it, only attributes.
+      assert.ok(!/style/.test(drawing) && drawing.includes('fill="var(--vscode-'), media.svg);
       assert.ok(drawing.includes(`aria-label="${media.altText}"`), media.svg);
     }
   });

@@ -8,6 +8,7 @@ import './tables';
 import './export';
 import './saved-results';
 import './values';
+import './why';
 import './live-prose';
 import './inputs';
 import './large';
