@@ -34,7 +34,7 @@ export function columnPlacesAt(program: Program, cell: string, offset: number): 
   }
   const schedule = textOf(own.tree, own.tree.firstChildren[own.node]);
   // Where it is named, the schedule is.
-  const cells = new Set((program.names().get(schedule)?.references ?? []).map((reference) => reference.cell));
+  const cells = new Set((program.name(schedule)?.references ?? []).map((reference) => reference.cell));
   const place = (node: number): Place => ({ cell: own.cell, span: spanOf(own.tree, node) });
   return {
     schedule,
@@ -45,7 +45,7 @@ export function columnPlacesAt(program: Program, cell: string, offset: number): 
 }
 
 function scheduleNamed(program: Program, name: string) {
-  const info = program.names().get(name);
+  const info = program.name(name);
   const tree = info && program.tree(info.cell);
   const node = tree?.statements[info!.statement];
   return info && tree && node !== undefined ? { tree, cell: info.cell, node } : undefined;

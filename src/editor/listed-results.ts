@@ -41,7 +41,7 @@ export interface ListedCheck extends Listed {
 export const valuesOf = ({ program }: EditedSheet, cell: string): ListedValue[] =>
   program.results(cell).flatMap((result) => {
     const { name, value, index, missing } = result;
-    const info = name === undefined ? undefined : program.names().get(name);
+    const info = name === undefined ? undefined : program.name(name);
     if (name === undefined || !info) {
       return [];
     }

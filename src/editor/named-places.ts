@@ -33,7 +33,7 @@ export function namedPlacesAt(sheet: EditedSheet, cell: string, offset: number):
   if (column) {
     return { ...column, at };
   }
-  const info = sheet.program.names().get(textOf(tree, found.node));
+  const info = sheet.program.name(textOf(tree, found.node));
   if (!info) {
     return undefined;
   }

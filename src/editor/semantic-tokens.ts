@@ -55,7 +55,7 @@ function tokensOf(program: Program, tree: SyntaxTree, statement: number): Semant
         } else if (parameters.has(name)) {
           add(span, 'variable', [...declares, 'parameter']);
         } else {
-          const info = program.names().get(name); // Without one it is the word of a choice, or nothing yet.
+          const info = program.name(name); // Without one it is the word of a choice, or nothing yet.
           if (info) {
             const origin = originOf(program, info);
             add(span, origin === 'function' ? 'function' : 'variable', [

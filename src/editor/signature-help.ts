@@ -95,7 +95,7 @@ const wholeWord = (word: string): RegExp => new RegExp(`(?<![\\p{L}\\p{N}_])${wo
 
 /** A function that the sheet itself defines. */
 function sheetSignature(program: Program, call: OpenCall): Signature | undefined {
-  const info = program.names().get(call.name);
+  const info = program.name(call.name);
   const tree = info && program.tree(info.cell);
   const statement = tree?.statements[info!.statement];
   if (!tree || statement === undefined || tree.kinds[statement] !== Node.FunctionDefinition) {

@@ -115,6 +115,8 @@ export interface Variation {
   readonly inputs: readonly VariedInput[];
   /** The named results other than the varied inputs, in order of place. */
   readonly outputs: readonly NamedScalar[];
+  /** The cells whose results a case may change. */
+  readonly cells: readonly string[];
   /** Runs one case, with a value for each input. */
   run(values: readonly InputValue[]): void;
   /** The number of an output in the coherent SI unit after `run`; not finite where it has none or is no number. */
@@ -202,6 +204,8 @@ export interface Program {
   results(cell: string): readonly StatementResult[];
   diagnostics(cell: string): readonly Diagnostic[];
   names(): ReadonlyMap<string, NameInfo>;
+  /** One of them. */
+  name(text: string): NameInfo | undefined;
   /**
    * The program with other values in these of its inputs. What it tells of results is then of the case last run, until
    * the next update.

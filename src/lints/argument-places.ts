@@ -95,7 +95,14 @@ export function ungrouped(tree: SyntaxTree, node: number): number {
 
 /** The name of the function that a Call or BlockCall node calls. */
 export function calledName(tree: SyntaxTree, call: number): string {
-  const names = [...children(tree, call)].filter((child) => tree.kinds[child] === Node.Name);
-  const name = tree.kinds[call] === Node.BlockCall ? names[1] : names[0];
-  return name === undefined ? '' : textOf(tree, name);
+  let isOwnName = tree.kinds[call] === Node.BlockCall;
+  for (let child = tree.firstChildren[call]; child >= 0; child = tree.nextSiblings[child]) {
+    if (tree.kinds[child] === Node.Name) {
+      if (!isOwnName) {
+        return textOf(tree, child);
+      }
+      isOwnName = false;
+    }
+  }
+  return '';
 }

@@ -5,3 +5,4 @@ export { editionOf } from './editions';
 export { lintPage } from './page';
 export { ruleById, rules } from './rule-list';
 export { type Linted, type LintOptions, lint } from './runner';
+export { SheetLints } from './sheet-lints';

@@ -6,14 +6,14 @@ import { type Asked, askedOf, type SheetView } from './sheet-view';
 import { callNodes, holdsOneOf, kindsIn, kindsOf, withTests } from './statement-kinds';
 
 /** What the lints said of a statement, and everything that it hangs on beside the statement's own result. */
-interface Kept {
+export interface Looked {
   readonly findings: readonly Diagnostic[];
   /** The cells that the lints looked into, as they were then. */
   readonly consulted: ReadonlyMap<string, SyntaxTree | undefined>;
   readonly asked: readonly Asked[];
 }
 
-const keptFor = new WeakMap<StatementResult, Kept>();
+const keptFor = new WeakMap<StatementResult, Looked>();
 const tested = withTests(rules);
 const holdsCall = holdsOneOf(callNodes);
 const nothing: readonly Diagnostic[] = [];
@@ -63,29 +63,38 @@ export class LintPass {
     return results;
   }
 
-  findingsOf(cell: string, tree: SyntaxTree, result: StatementResult): readonly Diagnostic[] {
+  /** What the lints say of a statement; what they said before where nothing that it hangs on has changed. */
+  at(cell: string, tree: SyntaxTree, result: StatementResult): Looked {
     const known = keptFor.get(result);
     if (known && this.holds(known)) {
-      return known.findings;
+      return known;
     }
     const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
     const asked: Asked[] = [];
     const whole = this.look(this.statement(cell, tree, result), consulted, asked);
     const findings = result.rows ? [...whole, ...this.lookAtRows(cell, result, consulted, asked)] : whole;
-    keptFor.set(result, { findings, consulted, asked });
-    return findings;
+    const looked = { findings, consulted, asked };
+    keptFor.set(result, looked);
+    return looked;
   }
 
-  findingsOfAllowance(
+  /** What the lints say of an `allow`, by the findings that it silenced. */
+  atAllowance(
     cell: string,
     tree: SyntaxTree,
     result: StatementResult,
     silenced: ReadonlySet<string> = new Set(),
-  ): readonly Diagnostic[] {
-    return this.look({ ...this.statement(cell, tree, result), silenced }, new Map(), []);
+  ): Looked {
+    const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
+    const asked: Asked[] = [];
+    return {
+      findings: this.look({ ...this.statement(cell, tree, result), silenced }, consulted, asked),
+      consulted,
+      asked,
+    };
   }
 
-  private holds({ consulted, asked }: Kept): boolean {
+  private holds({ consulted, asked }: Looked): boolean {
     for (const [cell, then] of consulted) {
       if (this.program.tree(cell) !== then) {
         return false;
@@ -172,6 +181,7 @@ export class LintPass {
       results: (cell) => this.results(cell),
       diagnostics: (cell) => program.diagnostics(cell),
       names: () => program.names(),
+      name: (text) => program.name(text),
       vary: (inputs) => program.vary(inputs),
       typeAt: (cell, node) => program.typeAt(cell, node),
       valueAt: (cell, node) => program.valueAt(cell, node),

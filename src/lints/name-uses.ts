@@ -3,22 +3,16 @@ import { children, Node, type SyntaxTree, textOf } from '../language';
 const usesOf = new WeakMap<SyntaxTree, ReadonlyMap<string, number>>();
 
 /**
- * How often each name is used in these cells. A name counts wherever it stands and is not defined, labelled or taken
- * from a record, so that one too many is counted rather than one too few.
+ * How often each name is used in a cell. A name counts wherever it stands and is not defined, labelled or taken from a
+ * record, so that one too many is counted rather than one too few.
  */
-export function usesIn(trees: readonly SyntaxTree[]): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
-  for (const tree of trees) {
-    let own = usesOf.get(tree);
-    if (!own) {
-      own = countIn(tree);
-      usesOf.set(tree, own);
-    }
-    for (const [name, count] of own) {
-      counts.set(name, (counts.get(name) ?? 0) + count);
-    }
+export function usesIn(tree: SyntaxTree): ReadonlyMap<string, number> {
+  let uses = usesOf.get(tree);
+  if (!uses) {
+    uses = countIn(tree);
+    usesOf.set(tree, uses);
   }
-  return counts;
+  return uses;
 }
 
 /** Kinds whose first child is a name that is given to something and not used. */

@@ -32,7 +32,7 @@ export const ohmPerLengthDimension: Dimension = dimensionOf({ mass: 1, length: 1
 /** What a name is defined as: its expression, and the index of the defining statement in its cell. */
 export function definitionOf(place: Place): (Place & { readonly statement: number }) | undefined {
   const { program, tree, node } = place;
-  const info = program.names().get(textOf(tree, node));
+  const info = program.name(textOf(tree, node));
   const definingTree = info && program.tree(info.cell);
   const statement = definingTree?.statements[info!.statement];
   if (!info || !definingTree || statement === undefined || definingTree.kinds[statement] !== Node.Definition) {

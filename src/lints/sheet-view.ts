@@ -1,7 +1,3 @@
-import { children, Node, type Program, type SyntaxTree, textOf } from '../language';
-import { calledName } from './argument-places';
-import { usesIn } from './name-uses';
-
 /** What only the whole sheet tells. Each answer holds for one state of the sheet. */
 export interface SheetView {
   /** True when the sheet states the accuracy of a meter: it is no mere sketch. */
@@ -20,128 +16,30 @@ export interface SheetView {
   usesOnce(name: string): boolean;
 }
 
-const isolationWords =
-  /\bisolat|\bde-?energi[sz]|\bdead\b|\block(ed)? ?(it )?out\b|\blifted\b|\blift one\b|\bunplugged\b|\bdisconnected\b|\bconnected to nothing\b|\bnothing is connected\b|\bout of (the )?circuit\b/i;
-
-/** The view of a program's cells and of the prose between them. */
-export function sheetView(program: Program, cells: readonly string[], prose: readonly string[]): SheetView {
-  const counted = once(() => usesIn(trees()));
-  const uses = (name: string) => counted().get(name) ?? 0;
-  const mentioned = new Map<RegExp, boolean>();
-  const trees = () => cells.flatMap((cell) => program.tree(cell) ?? []);
-  return {
-    statesMeters: once(() => trees().some(statesMeter)),
-    recordsIsolation: once(
-      () =>
-        prose.some((text) => isolationWords.test(text)) ||
-        trees().some((tree) => tree.comments.some(saysIsolated) || statesIsolated(tree)),
-    ),
-    mentions(words) {
-      let answer = mentioned.get(words);
-      if (answer === undefined) {
-        answer = trees().some((tree) => mentions(tree, words));
-        mentioned.set(words, answer);
-      }
-      return answer;
-    },
-    worksOut: once(() => trees().some(worksOut)),
-    isSound: once(() => cells.every((cell) => program.diagnostics(cell).every(({ severity }) => severity !== 'error'))),
-    uses: (name) => uses(name) > 0 || isInLiveProse(prose, name),
-    usesOnce: (name) => uses(name) === 1 && !isInLiveProse(prose, name),
-  };
-}
-
-const saysIsolated = ({ text }: { readonly text: string }): boolean => isolationWords.test(text);
-
-const statesMeter = ofTree((tree, node) => isCall(tree, node) && calledName(tree, node) === 'meter');
-
-const worksOut = ofTree(
-  (tree, node) =>
-    (isCall(tree, node) && calledName(tree, node) !== 'meter') ||
-    tree.kinds[node] === Node.Binary ||
-    tree.kinds[node] === Node.Schedule,
-);
-
-/** `isolated: yes` somewhere in the sheet. */
-const statesIsolated = ofTree((tree, node) => {
-  if (tree.kinds[node] !== Node.Field && tree.kinds[node] !== Node.Argument) {
-    return false;
-  }
-  const [name, value] = children(tree, node);
-  return value !== undefined && tree.kinds[value] === Node.Yes && textOf(tree, name) === 'isolated';
-});
-
-const mentionsOf = new WeakMap<SyntaxTree, Map<RegExp, boolean>>();
-
-function mentions(tree: SyntaxTree, words: RegExp): boolean {
-  let answers = mentionsOf.get(tree);
-  if (!answers) {
-    answers = new Map();
-    mentionsOf.set(tree, answers);
-  }
-  let answer = answers.get(words);
-  if (answer === undefined) {
-    answer = words.test(tree.text);
-    answers.set(words, answer);
-  }
-  return answer;
-}
-
-const isCall = (tree: SyntaxTree, node: number): boolean =>
-  tree.kinds[node] === Node.Call || tree.kinds[node] === Node.BlockCall;
-
-/** Whether some node of a tree is such a one; found out once a tree. */
-function ofTree(isSuch: (tree: SyntaxTree, node: number) => boolean): (tree: SyntaxTree) => boolean {
-  const answers = new WeakMap<SyntaxTree, boolean>();
-  return (tree) => {
-    let answer = answers.get(tree);
-    if (answer === undefined) {
-      answer = false;
-      for (let node = 0; node < tree.count && !answer; node++) {
-        answer = isSuch(tree, node);
-      }
-      answers.set(tree, answer);
-    }
-    return answer;
-  };
-}
-
-/** An inline code span that begins with an equals sign is evaluated where the sheet is shown. */
-const liveSpan = /`=([^`]*)`/g;
-
-const isInLiveProse = (prose: readonly string[], name: string): boolean =>
-  prose.some((text) =>
-    [...text.matchAll(liveSpan)].some(([, expression]) => expression.split(/[^\p{L}\p{N}_]+/u).includes(name)),
-  );
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}
-
 /** One question that was put to the sheet, and its answer then. */
 export interface Asked {
   readonly again: (sheet: SheetView) => boolean;
   readonly answer: boolean;
+  /** Tells this question from every other one. */
+  readonly key: string;
+  /** For a question about the uses of a name: no edit that leaves those alone changes the answer. */
+  readonly name?: string;
 }
 
 /** The same view, noting what is asked of it. */
 export function askedOf(sheet: SheetView, asked: Asked[]): SheetView {
-  const noting = (again: Asked['again']): boolean => {
+  const noting = (key: string, again: Asked['again'], name?: string): boolean => {
     const answer = again(sheet);
-    asked.push({ again, answer });
+    asked.push({ again, answer, key, name });
     return answer;
   };
   return {
-    statesMeters: () => noting((view) => view.statesMeters()),
-    recordsIsolation: () => noting((view) => view.recordsIsolation()),
-    mentions: (words) => noting((view) => view.mentions(words)),
-    worksOut: () => noting((view) => view.worksOut()),
-    isSound: () => noting((view) => view.isSound()),
-    uses: (name) => noting((view) => view.uses(name)),
-    usesOnce: (name) => noting((view) => view.usesOnce(name)),
+    statesMeters: () => noting('statesMeters', (view) => view.statesMeters()),
+    recordsIsolation: () => noting('recordsIsolation', (view) => view.recordsIsolation()),
+    mentions: (words) => noting(`mentions ${words}`, (view) => view.mentions(words)),
+    worksOut: () => noting('worksOut', (view) => view.worksOut()),
+    isSound: () => noting('isSound', (view) => view.isSound()),
+    uses: (name) => noting(`uses ${name}`, (view) => view.uses(name), name),
+    usesOnce: (name) => noting(`usesOnce ${name}`, (view) => view.usesOnce(name), name),
   };
 }

@@ -16,6 +16,7 @@ export { type LiveValue, liveParagraphs } from './live-prose';
 export { readRows } from './read-rows';
 export { reportInput } from './report-input';
 export { type SavedEdit, savedEdits, savedText, writeResults } from './saved-results';
+export type { SessionCell } from './session-cells';
 export { type InputsSet, setInputs } from './set-inputs';
 export { inputEdit, type SheetInput, sheetInputs } from './sheet-inputs';
-export { type SessionCell, SheetSession } from './sheet-session';
+export { SheetSession } from './sheet-session';

@@ -2,14 +2,13 @@ import { type Block, blocksOf } from '../display';
 import type { Hover } from '../editor';
 import { createProgram, type Library, type Program, type StatementResult } from '../language';
 import { createLibrary } from '../library';
-import { type AllowedFinding, type Caution, cautionsFor, type Linted, lint } from '../lints';
+import { type AllowedFinding, type Caution, cautionsFor, SheetLints } from '../lints';
 import {
   type FrontMatter,
   noFrontMatter,
   type ReadFrontMatter,
   readFrontMatter,
   resultWord,
-  type SheetCell,
   savedResultIn,
 } from '../notebook';
 import type { TableFile } from '../tables';
@@ -17,16 +16,10 @@ import type { Diagnostic, Severity } from '../text';
 import type { FolderFiles } from './folder-files';
 import { FolderSheets } from './folder-sheets';
 import { libraryFor } from './library-for';
-import { LiveProse, type LiveValue } from './live-prose';
+import type { LiveValue } from './live-prose';
 import { staleResult } from './saved-results';
+import { type CellsEdit, type SessionCell, SessionCells } from './session-cells';
 import { severitiesInForce, staleResultCode, unknownLints } from './severities';
-
-/** A cell as a session sees it; `id` is the host's own. */
-export interface SessionCell {
-  readonly id: string;
-  readonly kind: SheetCell['kind'];
-  readonly text: string;
-}
 
 /**
  * A sheet that is being worked on. What it tells is a pure function of the cells' texts, the severities and the
@@ -51,9 +44,9 @@ export class SheetSession {
   private tablesInUse: readonly TableFile[] = [];
   private editionProblem: string | undefined;
   private current!: Program;
-  private cells: readonly SessionCell[] = [];
-  private linted: Linted = { findings: new Map(), allowed: [] };
-  private live = new Map<string, LiveProse>();
+  private readonly cells = new SessionCells(() => this.current.library.vocabulary);
+  private lints = new SheetLints();
+  private staleWeight: Severity | 'off' | undefined;
   private readonly shown = new Map<string, readonly Block[]>();
 
   constructor(options: { readonly tableFiles?: readonly TableFile[]; readonly files?: FolderFiles } = {}) {
@@ -74,51 +67,41 @@ export class SheetSession {
   /** Takes the cells as they are now, in order. Returns the ids of cells whose results or diagnostics changed. */
   update(cells: readonly SessionCell[]): ReadonlySet<string> {
     const changed = new Set<string>();
-    const gone = new Set(this.cells.map((cell) => cell.id));
-    for (const { id } of cells) {
-      gone.delete(id);
-    }
-    const known = new Map(this.cells.map((cell) => [cell.id, cell.kind]));
-    this.cells = cells;
-    for (const { id, kind } of cells) {
-      if (known.get(id) !== kind) {
-        changed.add(id);
-      }
-    }
+    const edit = this.cells.take(cells);
+    this.noteKinds(edit, changed);
     this.readFront(cells[0], changed);
     this.others.files = this.files;
-    if (this.chooseLibrary()) {
-      add(changed, calculations(cells));
-    }
-    const evaluated = this.editionProblem === undefined ? calculations(cells) : [];
-    this.readLive(cells);
-    const asides = this.editionProblem === undefined ? [...this.live.values()].flatMap((live) => live.asides) : [];
-    add(
-      changed,
-      [...this.current.update([...evaluated, ...asides])].map((id) => ({ id: id.split('\n')[0] })),
-    );
-    this.lintAgain(evaluated, cells, changed);
-    add(changed, [...gone].map(withId));
-    for (const [i, { id, text, kind }] of cells.entries()) {
-      if (kind === 'prose' && i > 0 && changed.has(cells[i - 1].id) && text.includes(resultWord)) {
-        changed.add(id); // Its saved results may be out of date now.
+    const isNew = this.chooseLibrary();
+    if (isNew) {
+      this.lints = new SheetLints();
+      for (const { id, kind, live } of this.cells.all) {
+        if (kind === 'calculation' || live) {
+          changed.add(id);
+        }
       }
     }
+    const ran = [...this.current.update(this.editionProblem === undefined ? this.cells.texts : [])];
+    for (const id of ran) {
+      changed.add(sheetCellOf(id));
+    }
+    this.lintAgain(ran, isNew ? { ...edit, entered: this.cells.all } : edit, changed);
+    this.noteSaved(edit, changed);
     for (const id of changed) {
       this.shown.delete(id);
     }
     return changed;
   }
 
-  /** Looks for findings again, after the program was run with other inputs (`Program.vary`). */
-  lintCase(): void {
-    const evaluated = this.editionProblem === undefined ? calculations(this.cells) : [];
-    this.lintAgain(evaluated, this.cells, new Set());
+  /** Looks for findings again, after the program was run with other inputs; `ran` are the cells that this changed. */
+  lintCase(ran: Iterable<string>): void {
+    this.lintAgain(ran, { entered: [], left: [], moved: false }, new Set());
   }
 
   /** The ids of the calculation cells, in order; none while the front matter names an edition without tables. */
   calculations(): readonly string[] {
-    return this.editionProblem === undefined ? calculations(this.cells).map(({ id }) => id) : [];
+    return this.editionProblem === undefined
+      ? this.cells.all.flatMap(({ id, kind }) => (kind === 'calculation' ? [id] : []))
+      : [];
   }
 
   results(cell: string): readonly StatementResult[] {
@@ -131,13 +114,13 @@ export class SheetSession {
       return this.front.diagnostics.concat(
         this.editionDiagnostics(),
         unknownLints(this.front),
-        this.live.get(cell)?.diagnostics(this.current) ?? [],
+        this.cells.get(cell)?.live?.diagnostics(this.current) ?? [],
       );
     }
     if (!this.isCalculation(cell)) {
-      return [...this.stale(cell), ...(this.live.get(cell)?.diagnostics(this.current) ?? [])];
+      return [...this.stale(cell), ...(this.cells.get(cell)?.live?.diagnostics(this.current) ?? [])];
     }
-    const found = [...this.current.diagnostics(cell), ...(this.linted.findings.get(cell) ?? [])];
+    const found = [...this.current.diagnostics(cell), ...(this.lints.findings.get(cell) ?? [])];
     return found.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
   }
 
@@ -153,24 +136,24 @@ export class SheetSession {
 
   /** The values that a prose cell shows, in order; none for one without code spans that begin with `=`. */
   liveValues(cell: string): readonly LiveValue[] {
-    return this.live.get(cell)?.values(this.current) ?? [];
+    return this.cells.get(cell)?.live?.values(this.current) ?? [];
   }
 
   /** What is to be told of a live value at an offset of a prose cell; undefined beside one. */
   proseHover(cell: string, offset: number): Hover | undefined {
-    return this.live.get(cell)?.hover(this.current, offset);
+    return this.cells.get(cell)?.live?.hover(this.current, offset);
   }
 
   /** A prose cell's Markdown with its live values in place, without results that were saved behind a calculation. */
   shownProse(cell: string): string {
-    const text = this.live.get(cell)?.markdown(this.current) ?? this.cells.find(({ id }) => id === cell)?.text ?? '';
+    const text = this.cells.get(cell)?.live?.markdown(this.current) ?? this.cells.get(cell)?.text ?? '';
     const saved = savedResultIn(text);
     return saved ? text.slice(saved.span.end).replace(/^\s+/, '') : text;
   }
 
   /** The findings that `allow` statements silence, each with its reason: for a report. */
   allowed(): readonly AllowedFinding[] {
-    return this.linted.allowed;
+    return this.lints.allowed();
   }
 
   /** True when the sheet says that its cautions are read: then only a report still shows them. */
@@ -180,20 +163,15 @@ export class SheetSession {
 
   /** Advice about work that can hurt someone, for the whole sheet, acknowledged or not. */
   cautions(): readonly Caution[] {
-    const evaluated = this.editionProblem === undefined ? calculations(this.cells) : [];
-    const found = [...this.linted.findings.values()].flat().map(({ code }) => code);
-    return cautionsFor(
-      this.current,
-      evaluated.map((cell) => cell.id),
-      new Set(found),
-    );
+    const found = [...this.lints.findings.values()].flat().map(({ code }) => code);
+    return cautionsFor(this.current, this.calculations(), new Set(found));
   }
 
   /** Saved results at the beginning of a prose cell that are out of date. */
   private stale(cell: string): Diagnostic[] {
-    const at = this.cells.findIndex(({ id }) => id === cell);
-    const [before, { text }] = [this.cells[at - 1], this.cells[at] ?? { text: '' }];
-    const severity = severitiesInForce(this.severities, this.front)[staleResultCode];
+    const { place, text } = this.cells.get(cell) ?? { place: 0, text: '' };
+    const before = this.cells.all[place - 1];
+    const severity = this.staleWeight;
     if (before?.kind !== 'calculation' || severity === 'off' || !text.includes(resultWord)) {
       return [];
     }
@@ -201,14 +179,36 @@ export class SheetSession {
     return found ? [severity ? { ...found, severity } : found] : [];
   }
 
-  private readLive(cells: readonly SessionCell[]): void {
-    const before = this.live;
-    this.live = new Map();
-    for (const { id, kind, text } of cells) {
-      if (kind === 'prose' && text.includes('`')) {
-        const known = before.get(id);
-        this.live.set(id, known?.text === text ? known : new LiveProse(id, text, this.current.library.vocabulary));
+  /** Notes the cells that are no more, and those that came or are of the other kind now. */
+  private noteKinds({ entered, left }: CellsEdit, changed: Set<string>): void {
+    const kinds = new Map(left.map(({ id, kind }) => [id, kind]));
+    for (const { id, kind } of entered) {
+      if (kinds.get(id) !== kind) {
+        changed.add(id);
       }
+      kinds.delete(id);
+    }
+    for (const id of kinds.keys()) {
+      changed.add(id);
+    }
+  }
+
+  /** Notes the prose cells whose saved results may be out of date now, or no longer so. */
+  private noteSaved({ start, end }: CellsEdit, changed: Set<string>): void {
+    const { all } = this.cells;
+    const note = (place: number) => {
+      if (all[place]?.kind === 'prose' && all[place].text.includes(resultWord)) {
+        changed.add(all[place].id);
+      }
+    };
+    for (const id of [...changed]) {
+      note((this.cells.get(id)?.place ?? all.length) + 1);
+    }
+    const weight = severitiesInForce(this.severities, this.front)[staleResultCode];
+    const [first, last] = weight === this.staleWeight ? [start, end] : [0, all.length];
+    this.staleWeight = weight;
+    for (let place = first; place <= last; place++) {
+      note(place);
     }
   }
 
@@ -217,13 +217,16 @@ export class SheetSession {
   }
 
   private isCalculation(id: string): boolean {
-    return this.cells.some((cell) => cell.id === id && cell.kind === 'calculation');
+    return this.cells.get(id)?.kind === 'calculation';
   }
 
   private readFront(first: SessionCell | undefined, changed: Set<string>): void {
     const cell = first?.kind === 'prose' ? first : undefined;
     if (cell?.text === this.frontText && cell?.id === this.frontCell) {
       return;
+    }
+    if (this.frontCell !== undefined) {
+      changed.add(this.frontCell); // It may stand elsewhere now, and is then prose like any other.
     }
     this.frontText = cell?.text;
     this.frontCell = cell?.id;
@@ -258,15 +261,22 @@ export class SheetSession {
     return [{ code: 'unknown-edition', severity: 'error', span, message }];
   }
 
-  private lintAgain(evaluated: readonly SessionCell[], cells: readonly SessionCell[], changed: Set<string>): void {
-    const before = this.linted.findings;
-    const ids = evaluated.map((cell) => cell.id);
-    const prose = cells.flatMap((cell) => (cell.kind === 'prose' ? [cell.text] : []));
-    this.linted = lint(this.current, ids, { severities: severitiesInForce(this.severities, this.front), prose });
-    for (const id of ids) {
-      if (!sameFindings(before.get(id) ?? [], this.linted.findings.get(id) ?? [])) {
-        changed.add(id);
-      }
+  private lintAgain(
+    ran: Iterable<string>,
+    { entered, left, moved }: Pick<CellsEdit, 'entered' | 'left' | 'moved'>,
+    changed: Set<string>,
+  ): void {
+    const prose = [...left.map(({ id }) => ({ id })), ...entered.filter(({ kind }) => kind === 'prose')];
+    const found = this.lints.update({
+      program: this.current,
+      cells: [...ran].filter((id) => sheetCellOf(id) === id),
+      prose,
+      placeOf: (id) => this.cells.get(id)?.place ?? -1,
+      moved,
+      severities: severitiesInForce(this.severities, this.front),
+    });
+    for (const id of found) {
+      changed.add(id);
     }
   }
 }
@@ -276,15 +286,8 @@ const notEvaluated: Block = {
   text: 'Not evaluated: there are no tables for the code edition that the front matter names.',
 };
 
-const calculations = (cells: readonly SessionCell[]) => cells.filter((cell) => cell.kind === 'calculation');
-
-const withId = (id: string) => ({ id });
-
-function add(changed: Set<string>, cells: readonly { readonly id: string }[]): void {
-  for (const { id } of cells) {
-    changed.add(id);
-  }
-}
+/** The cell of the sheet that a cell of the program belongs to: itself, or the prose whose live value it is. */
+const sheetCellOf = (id: string): string => (id.includes('\n') ? id.slice(0, id.indexOf('\n')) : id);
 
 function defaultLibrary(): Library {
   const library = createLibrary();
@@ -293,18 +296,3 @@ function defaultLibrary(): Library {
   }
   return library;
 }
-
-/** Findings of statements that did not run again are the same objects, so most comparisons end at once. */
-const sameFindings = (a: readonly Diagnostic[], b: readonly Diagnostic[]): boolean =>
-  a.length === b.length &&
-  a.every((finding, i) => {
-    const other = b[i];
-    return (
-      finding === other ||
-      (finding.code === other.code &&
-        finding.severity === other.severity &&
-        finding.message === other.message &&
-        finding.span.start === other.span.start &&
-        finding.span.end === other.span.end)
-    );
-  });

@@ -1,3 +1,4 @@
+export { type ChangedStretch, changedStretch, withStretch } from './changed-stretch';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic';
 export { applyEdits, type Edit } from './edit';
 export { figure } from './figure';

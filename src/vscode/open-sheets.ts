@@ -8,15 +8,19 @@ import { emptyOrigin, originIn, type SheetMetadata } from './serializer';
 import type { Surroundings } from './surroundings';
 import { TextSheet } from './text-sheet';
 
-/** A cell as it was when a sheet was last evaluated: its version and whether it was a calculation. */
-type Seen = readonly [vscode.NotebookCell, number, boolean];
+/** A cell as it was last read, for the version of its document that it holds for. */
+interface Read {
+  readonly version: number;
+  readonly cell: SessionCell;
+}
 
 /** A sheet that is open as a notebook, and its session. A cell's id in the session is the address of its document. */
 export class OpenSheet implements EditedSheet {
   readonly session = new SheetSession();
   private readonly changed = new Set<string>();
-  private seen: readonly Seen[] = [];
-  private written: { readonly versions: string; readonly bytes: Uint8Array } | undefined;
+  private readonly read = new WeakMap<vscode.NotebookCell, Read>();
+  private seen: readonly SessionCell[] = [];
+  private written: { readonly cells: readonly SessionCell[]; readonly bytes: Uint8Array } | undefined;
 
   constructor(
     readonly notebook: vscode.NotebookDocument,
@@ -38,30 +42,30 @@ export class OpenSheet implements EditedSheet {
 
   update(): void {
     const isConfigured = this.surroundings.tell(this.session, this.uri);
-    if (!this.isTouched() && !isConfigured) {
+    const cells = this.cells();
+    const isTouched = !areSame(cells, this.seen);
+    this.seen = cells;
+    if (!isTouched && !isConfigured) {
       return;
     }
-    const changed = this.session.update(this.cells());
+    const changed = this.session.update(cells);
     for (const id of changed) {
       this.changed.add(id);
     }
   }
 
-  /** True when cells were typed in, came, went or moved since this was last asked. */
-  private isTouched(): boolean {
-    const { seen } = this;
-    const now = this.notebook.getCells().map((cell): Seen => [cell, cell.document.version, isCalculation(cell)]);
-    this.seen = now;
-    return now.length !== seen.length || now.some((cell, i) => cell.some((part, j) => part !== seen[i][j]));
-  }
-
-  /** The cells as the session sees them; none of a file that is shown as text only. */
+  /** The cells as the session sees them, each the same object until it changes; none of a file that is shown as text only. */
   cells(): SessionCell[] {
-    return (this.editable ? this.notebook.getCells() : []).map((cell) => ({
-      id: cellId(cell),
-      kind: isCalculation(cell) ? 'calculation' : 'prose',
-      text: coreText(cell.document),
-    }));
+    return (this.editable ? this.notebook.getCells() : []).map((cell) => {
+      const { version } = cell.document;
+      const kind = isCalculation(cell) ? 'calculation' : 'prose';
+      let read = this.read.get(cell);
+      if (read?.version !== version || read.cell.kind !== kind) {
+        read = { version, cell: { id: cellId(cell), kind, text: coreText(cell.document) } };
+        this.read.set(cell, read);
+      }
+      return read.cell;
+    });
   }
 
   /** True while a file that the sheet names is being read. */
@@ -74,16 +78,13 @@ export class OpenSheet implements EditedSheet {
     if (!this.editable) {
       return undefined;
     }
-    const versions = this.notebook
-      .getCells()
-      .map((cell) => `${cellId(cell)} ${cell.document.version} ${isCalculation(cell)}`)
-      .join('\n');
-    if (versions !== this.written?.versions) {
+    const now = this.cells();
+    if (!this.written || !areSame(now, this.written.cells)) {
       const { origin } = this.notebook.metadata as Partial<SheetMetadata>;
-      const cells = this.cells().map((cell, i) => ({ ...cell, origin: originIn(this.notebook.cellAt(i).metadata) }));
-      this.written = { versions, bytes: writeSheet(cells, origin ?? emptyOrigin) };
+      const cells = now.map((cell, i) => ({ ...cell, origin: originIn(this.notebook.cellAt(i).metadata) }));
+      this.written = { cells: now, bytes: writeSheet(cells, origin ?? emptyOrigin) };
     }
-    return this.written?.bytes;
+    return this.written.bytes;
   }
 
   cellsIn(document: vscode.TextDocument): readonly PlacedCell[] {
@@ -106,6 +107,9 @@ export class OpenSheet implements EditedSheet {
     return taken;
   }
 }
+
+const areSame = (a: readonly SessionCell[], b: readonly SessionCell[]): boolean =>
+  a.length === b.length && a.every((cell, i) => cell === b[i]);
 
 export const cellId = (cell: { readonly document: vscode.TextDocument }): string => cell.document.uri.toString();
 

@@ -65,7 +65,7 @@ export const parts: Readonly<Record<string, () => Measured | Promise<Measured>>>
   },
   edit: () => {
     const measured: Record<string, number> = {};
-    for (const count of [500, 2000]) {
+    for (const count of [500, 2000, 10_000]) {
       const session = new SheetSession();
       const sheet: SessionCell[] = cells(count).map((cell) => ({ ...cell, kind: 'calculation' }));
       session.update(sheet);

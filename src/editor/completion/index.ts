@@ -96,7 +96,7 @@ function choices(parameter: Parameter | undefined): Offer[] {
 }
 
 function* fields(program: Program, name: string): Generator<Offer> {
-  const type: Type | undefined = program.names().get(name)?.type;
+  const type: Type | undefined = program.name(name)?.type;
   if (type?.kind === 'record') {
     for (const field of type.fields.keys()) {
       yield offer('field', field, fieldMeaning(program, name, field));

@@ -77,20 +77,20 @@ function nameAt({ sheet, cell, tree, node, above }: Spot): string | undefined {
     case Node.Call:
       return first ? functionPageOf(program, name) : undefined;
     case Node.BlockCall:
-      return first ? pageOfName(program.names().get(name), sheet) : functionPageOf(program, name);
+      return first ? pageOfName(program.name(name), sheet) : functionPageOf(program, name);
     case Node.Field:
     case Node.Argument:
       return first && tree.nextSiblings[node] >= 0
         ? parameterPage(program, functionCalled(tree, grandparent), name)
-        : pageOfName(program.names().get(name), sheet);
+        : pageOfName(program.name(name), sheet);
     case Node.Member:
-      return first ? pageOfName(program.names().get(name), sheet) : undefined; // The member tells of its field.
+      return first ? pageOfName(program.name(name), sheet) : undefined; // The member tells of its field.
     case Node.Allow: {
       const lint = ruleById.get(name);
       return lint && lintPage(lint, editionOf(program.library.settings));
     }
     default:
-      return pageOfName(program.names().get(name), sheet);
+      return pageOfName(program.name(name), sheet);
   }
 }
 

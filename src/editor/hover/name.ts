@@ -72,7 +72,7 @@ export function fieldMeaning(program: Program, name: string, field: string): str
 
 /** The function whose result a name stands for, when it is defined by nothing but a call. */
 function functionBehind(program: Program, name: string): string | undefined {
-  const info = program.names().get(name);
+  const info = program.name(name);
   const tree = info && program.tree(info.cell);
   if (!info || !tree) {
     return undefined;

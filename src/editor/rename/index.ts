@@ -94,7 +94,7 @@ function sheetsWith(sheets: readonly RenamedSheet[], from: RenamedSheet, name: s
   const reached = new Set([from]);
   for (const sheet of reached) {
     const neighbours = sheets.filter((other) => takes.get(sheet)!.has(other.file) || takes.get(other)!.has(sheet.file));
-    for (const other of neighbours.filter((one) => one.program.names().has(name))) {
+    for (const other of neighbours.filter((one) => one.program.name(name) !== undefined)) {
       reached.add(other);
     }
   }
@@ -102,7 +102,7 @@ function sheetsWith(sheets: readonly RenamedSheet[], from: RenamedSheet, name: s
 }
 
 function placesOf({ program }: RenamedSheet, name: string): Place[] {
-  const info = program.names().get(name);
+  const info = program.name(name);
   return info ? [{ cell: info.cell, span: info.definition }, ...info.references] : [];
 }
 
@@ -133,7 +133,7 @@ function clashIn(
   found: NamedPlaces,
   newName: string,
 ): string | undefined {
-  if (found.schedule === undefined && sheet.program.names().has(newName)) {
+  if (found.schedule === undefined && sheet.program.name(newName) !== undefined) {
     return `\`${newName}\` is defined already. Choose another name.`;
   }
   const program = createProgram(sheet.program.library);

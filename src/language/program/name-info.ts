@@ -1,37 +1,100 @@
-import type { Cell } from '../checking/binding';
-import type { NameTable } from '../checking/name-table';
+import type { Span } from '../../text';
+import type { Cell, Name, Statement } from '../checking/binding';
+import type { Type } from '../checking/type';
 import type { NameInfo } from '../program';
-import { spanOf } from '../syntax/tree';
+import { Node, spanOf } from '../syntax/tree';
+import { inOrder } from './definition-problems';
+import type { Sheet } from './sheet';
 
-/** What each defined name stands for and where it is used. A name defined twice is told by its first definition. */
-export function namesOf(names: NameTable, cells: Iterable<Cell>): ReadonlyMap<string, NameInfo> {
-  const references = new Map<string, { cell: string; span: ReturnType<typeof spanOf> }[]>();
-  for (const { id, written, meaning, statements } of cells) {
-    const defining = new Set(statements.flatMap((statement) => statement.nameNodes));
-    meaning.names.forEach((name, node) => {
-      if (name && node < written.count && !defining.has(node)) {
-        const places = references.get(name.text);
-        const place = { cell: id, span: spanOf(written, node) };
-        if (places) {
-          places.push(place);
-        } else {
-          references.set(name.text, [place]);
-        }
-      }
-    });
-  }
+/** What a name of the sheet stands for and where it is used; undefined for one that has no definition. */
+export function nameOf(sheet: Sheet, text: string): NameInfo | undefined {
+  const name = sheet.names.find(text);
+  return name && name.definitions.length > 0 ? new Info(name, sheet) : undefined;
+}
+
+/** The same of each defined name. */
+export function namesOf(sheet: Sheet): ReadonlyMap<string, NameInfo> {
   const all = new Map<string, NameInfo>();
-  for (const name of names.defined()) {
-    const [first] = name.definitions;
-    const { tree, id } = first.cell;
-    all.set(name.text, {
-      name: name.text,
-      cell: id,
-      definition: spanOf(tree, first.nameNode),
-      type: name.type,
-      references: references.get(name.text) ?? [],
-      statement: first.index,
-    });
+  for (const name of sheet.names.defined()) {
+    all.set(name.text, new Info(name, sheet));
   }
   return all;
+}
+
+/** A name defined twice is told by its first definition. Who uses it is looked up when asked. */
+class Info implements NameInfo {
+  private readonly first: Statement;
+  private found: NameInfo['references'] | undefined;
+
+  constructor(
+    private readonly of: Name,
+    private readonly sheet: Sheet,
+  ) {
+    [this.first] = of.ordered(inOrder);
+  }
+
+  get name(): string {
+    return this.of.text;
+  }
+
+  get cell(): string {
+    return this.first.cell.id;
+  }
+
+  get definition(): Span {
+    return spanOf(this.first.cell.tree, this.first.nameNode);
+  }
+
+  get type(): Type {
+    return this.of.type;
+  }
+
+  get statement(): number {
+    return this.first.index;
+  }
+
+  get references(): NameInfo['references'] {
+    this.found ??= this.find();
+    return this.found;
+  }
+
+  private find(): NameInfo['references'] {
+    const spans = new Map<Cell, Span[]>();
+    for (const user of this.of.users) {
+      // What solving made of a statement is behind what was written, and says nothing that is not written there.
+      if (!user.cell.isAside && user.node < user.cell.written.count) {
+        const found = spans.get(user.cell);
+        if (found) {
+          found.push(...usesIn(user, this.of));
+        } else {
+          spans.set(user.cell, usesIn(user, this.of));
+        }
+      }
+    }
+    const cells = spans.size > 1 ? this.sheet.cells.filter((cell) => spans.has(cell)) : spans.keys();
+    return [...cells].flatMap((cell) =>
+      spans
+        .get(cell)!
+        .sort((a, b) => a.start - b.start)
+        .map((span) => ({ cell: cell.id, span })),
+    );
+  }
+}
+
+/** Where a statement uses a name. */
+function usesIn(user: Statement, name: Name): Span[] {
+  const { tree, meaning } = user.cell;
+  const { kinds, firstChildren, nextSiblings } = tree;
+  const defining = new Set(user.nameNodes);
+  const spans: Span[] = [];
+  const waiting = [user.node];
+  for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
+    if (kinds[node] === Node.Name && meaning.names[node] === name && !defining.has(node)) {
+      spans.push(spanOf(tree, node));
+    }
+    for (let child = firstChildren[node]; child >= 0; child = nextSiblings[child]) {
+      waiting.push(child);
+    }
+  }
+  return spans;
 }

@@ -12,7 +12,7 @@ import type { CellText, NameInfo, OtherSheets, Program, StatementResult } from '
 import { valueInEquation } from '../solving/value-in-equation';
 import type { SyntaxTree } from '../syntax/tree';
 import { orderByDependency } from './dependency-order';
-import { namesOf } from './name-info';
+import { nameOf, namesOf } from './name-info';
 import { Settler } from './settler';
 import { type Edited, Sheet } from './sheet';
 import { noOtherSheets, UsedSheets } from './used-sheets';
@@ -76,10 +76,8 @@ export class SheetProgram implements Program {
   /** The schedules whose files give other rows now. */
   private *withOtherRows(): Generator<Statement> {
     for (const sheet of [this.sheet, ...this.used]) {
-      for (const cell of sheet.cells.values()) {
-        if (cell.meaning.files.size > 0) {
-          yield* cell.statements.filter(readsOtherRows);
-        }
+      for (const cell of sheet.cellsNamingFiles) {
+        yield* cell.statements.filter(readsOtherRows);
       }
     }
   }
@@ -131,12 +129,12 @@ export class SheetProgram implements Program {
   }
 
   tree(cell: string): SyntaxTree | undefined {
-    return this.sheet.cells.get(cell)?.written;
+    return this.sheet.cell(cell)?.written;
   }
 
   results(cell: string): readonly StatementResult[] {
     const results: StatementResult[] = [];
-    for (const { result } of this.sheet.cells.get(cell)?.statements ?? []) {
+    for (const { result } of this.sheet.cell(cell)?.statements ?? []) {
       if (result) {
         results.push(result);
       }
@@ -145,7 +143,7 @@ export class SheetProgram implements Program {
   }
 
   diagnostics(cell: string): readonly Diagnostic[] {
-    const found = this.sheet.cells.get(cell);
+    const found = this.sheet.cell(cell);
     if (!found) {
       return [];
     }
@@ -157,20 +155,21 @@ export class SheetProgram implements Program {
   }
 
   names(): ReadonlyMap<string, NameInfo> {
-    this.namesMade ??= namesOf(
-      this.sheet.names,
-      [...this.sheet.cells.values()].filter(({ isAside }) => !isAside),
-    );
+    this.namesMade ??= namesOf(this.sheet);
     return this.namesMade;
   }
 
+  name(text: string): NameInfo | undefined {
+    return nameOf(this.sheet, text);
+  }
+
   typeAt(cell: string, node: number): Type | undefined {
-    const meaning = this.sheet.cells.get(cell)?.meaning;
+    const meaning = this.sheet.cell(cell)?.meaning;
     return meaning?.types[node] ?? meaning?.names[node]?.type;
   }
 
   valueAt(cell: string, node: number): Value | undefined {
-    const found = this.sheet.cells.get(cell);
+    const found = this.sheet.cell(cell);
     const name = found?.meaning.names[node];
     if (name?.definition) {
       return name.definition.result?.value;

@@ -70,7 +70,7 @@ export class UsedSheets {
     }
     for (const [path, old] of before) {
       if (this.sheets.get(path) !== old) {
-        edited.gone.push(...old.cells.values());
+        edited.gone.push(...old.cells);
       }
     }
     const ways = waysOf(leads);
@@ -103,7 +103,7 @@ export const noOtherSheets: OtherSheets = {
   }),
 };
 
-const takersIn = (sheet: Sheet): Statement[] => [...sheet.cells.values()].flatMap((cell) => cell.takers);
+const takersIn = (sheet: Sheet): Statement[] => sheet.cellsNamingFiles.flatMap((cell) => cell.takers);
 
 /** The file that a `use` names; undefined when it could not be read, which the parser has told. */
 function fileOf({ cell: { tree }, node }: Statement): string | undefined {

@@ -29,6 +29,7 @@ export const casesAtOnce = 1024;
 export class Variation implements Contract {
   readonly inputs: readonly VariedInput[];
   readonly outputs: readonly Output[];
+  readonly cells: readonly string[];
   readonly columns?: VariedColumns;
   private readonly statements: readonly (Statement | undefined)[];
   private readonly dependants: readonly Statement[];
@@ -44,6 +45,8 @@ export class Variation implements Contract {
     const varied = this.statements.filter((statement) => statement !== undefined);
     this.dependants = settler.dependantsOf(varied);
     const hanging = new Set(this.dependants);
+    const ran = new Set([...varied, ...this.dependants].map(({ cell }) => cell));
+    this.cells = sheet.cells.filter((cell) => ran.has(cell)).map(({ id }) => id);
     this.outputs = [...sheet.statements()]
       .filter((statement) => !varied.includes(statement))
       .flatMap((statement) => outputsOf(statement, hanging.has(statement)));

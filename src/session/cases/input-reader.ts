@@ -71,7 +71,7 @@ export class InputReader {
       return { problem: `\`${name}\`: ${text} cannot be read. ${problem.message}` };
     }
     const [result, ...more] = program.results('value');
-    const found = program.names().get('value')?.type;
+    const found = program.name('value')?.type;
     if (!result?.value || !found || more.length > 0) {
       return { problem: `\`${name}\`: ${text} is no value.` };
     }

@@ -151,7 +151,7 @@ export class SheetCases {
   private runOne(row: readonly string[], values: readonly InputValue[]): CaseOutcome {
     this.variation.run(values);
     if (this.variation.callsLibrary) {
-      this.session.lintCase();
+      this.session.lintCase(this.variation.cells);
     }
     const problems = this.problems();
     this.isKnownGood ||= problems.length === 0;

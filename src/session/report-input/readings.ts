@@ -126,7 +126,7 @@ function temperatureIn(results: readonly StatementResult[]): string {
 }
 
 function usersOf(program: Program, name: string | undefined): StatementResult[] {
-  const info = name === undefined ? undefined : program.names().get(name);
+  const info = name === undefined ? undefined : program.name(name);
   return (info?.references ?? []).flatMap(({ cell, span }) =>
     program.results(cell).filter((result) => result.span.start <= span.start && span.end <= result.span.end),
   );

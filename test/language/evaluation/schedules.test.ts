@@ -173,8 +173,7 @@ describe('formulas of a schedule', () => {
             const row: Value = value.items[i];
             assert.ok(row.kind === 'record');
             for (const name of ['c', 'd']) {
-              const expected =
-                scalar.names().get(name) && scalar.results('0').find((result) => result.name === name)!.value;
+              const expected = scalar.name(name) && scalar.results('0').find((result) => result.name === name)!.value;
               const actual: Value = row.fields.get(name)!;
               assert.deepEqual(
                 actual.kind === 'quantity' ? actual.base : undefined,

@@ -62,7 +62,7 @@ describe('an edit', () => {
 
 describe('what editors ask', () => {
   it('where a name is defined and used, and its type', () => {
-    const info = started().names().get('a')!;
+    const info = started().name('a')!;
     assert.deepEqual([info.cell, info.definition, info.statement], ['a', { start: 0, end: 1 }, 0]);
     assert.deepEqual(info.references, [{ cell: 'b', span: { start: 4, end: 5 } }]);
     assert.equal(info.type.kind, 'quantity');

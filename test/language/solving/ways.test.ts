@@ -101,9 +101,9 @@ describe('solving across cells', () => {
     const program = programOf('check i > 2 A\nd = i * 2', 'solve i\n  u == i * r', 'u = 12 V\nr = 3 Ω');
     assert.equal(program.results('0')[0].verdict, 'yes');
     assert.equal(shown(program.results('0')[1].value), '8 A');
-    assert.equal(program.names().get('i')?.cell, '1');
-    assert.equal(program.names().get('r')?.references.length, 1);
-    assert.equal(program.names().get('i')?.references.length, 3);
+    assert.equal(program.name('i')?.cell, '1');
+    assert.equal(program.name('r')?.references.length, 1);
+    assert.equal(program.name('i')?.references.length, 3);
   });
 
   it('runs again only what an edit touches', () => {

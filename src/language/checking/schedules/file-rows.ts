@@ -1,7 +1,7 @@
 import type { GivenRows } from '../../program';
 import { textContent } from '../../syntax/navigation';
 import { Node, type SyntaxTree } from '../../syntax/tree';
-import type { Statement } from '../binding';
+import type { Cell, Statement } from '../binding';
 import type { Checker } from '../checker';
 
 /** The name of the file that a schedule is read from; -1 where its rows stand below it. */
@@ -9,6 +9,10 @@ export function fileNode(tree: SyntaxTree, schedule: number): number {
   const second = tree.nextSiblings[tree.firstChildren[schedule]];
   return second >= 0 && tree.kinds[second] === Node.Text ? second : -1;
 }
+
+/** True for a cell with a schedule that is read from a file. */
+export const namesFile = ({ tree, statements }: Cell): boolean =>
+  statements.some(({ node }) => tree.kinds[node] === Node.Schedule && fileNode(tree, node) >= 0);
 
 /** The rows of the file, or a report at its name why they are not to be had. What was found is noted for later. */
 export function rowsOf(c: Checker, schedule: number, file: number): GivenRows | undefined {
