@@ -16,20 +16,9 @@ export interface Conductor {
 
 /** Canonical words in canonical order: `10 AWG Cu THHN`, `12 AWG Cu stranded`. Reads back as the same conductor. */
 export function conductorText(c: Conductor): string {
-  const words = [c.size.text, c.material];
-  if (c.strandingGiven) {
-    words.push(c.stranding);
-  }
-  if (c.coated) {
-    words.push('coated');
-  }
-  if (c.bare) {
-    words.push('bare');
-  }
-  if (c.insulation) {
-    words.push(c.insulation);
-  }
-  return words.join(' ');
+  const stranding = c.strandingGiven ? ` ${c.stranding}` : '';
+  const insulation = c.insulation ? ` ${c.insulation}` : '';
+  return `${c.size.text} ${c.material}${stranding}${c.coated ? ' coated' : ''}${c.bare ? ' bare' : ''}${insulation}`;
 }
 
 export const conductorType: ObjectType<Conductor> = {

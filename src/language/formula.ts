@@ -46,7 +46,7 @@ export function defineFormula<Name extends string>(
   return (call, values, remark) => {
     compiled ??= new CompiledFormula(declaration);
     const result = compiled.run(values);
-    if (call.watched) {
+    if (call.shown) {
       call.step(compiled.step(values, remark, call.system));
     }
     return result;

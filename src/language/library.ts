@@ -137,8 +137,10 @@ export class Absent {
 
 /** What a function may tell beside its result. All of it is skipped when nobody watches. */
 export interface Call {
-  /** True when steps and facts are wanted; build them only then. */
+  /** True when facts are wanted; build them only then. */
   readonly watched: boolean;
+  /** True when steps are wanted as well, for shown working; build them only then. */
+  readonly shown: boolean;
   /** What the library was made with; the trade library casts it to its own settings. */
   readonly settings: unknown;
   /** Which units steps are shown in; US where nobody says. */

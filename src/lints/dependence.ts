@@ -1,5 +1,5 @@
 import type { LookedAtCell } from './look-at-cell';
-import type { Asked, SheetView } from './sheet-view';
+import type { Asked, QuestionKey, SheetView } from './sheet-view';
 
 /** An answer that findings hang on, and the cells that they stand in. */
 interface Answer extends Asked {
@@ -13,7 +13,7 @@ interface Answer extends Asked {
 export class Dependence {
   /** By cell, the cells whose findings hang on its text. */
   private readonly onText = new Map<string, Set<string>>();
-  private readonly answers = new Map<string, Answer>();
+  private readonly answers = new Map<QuestionKey, Answer>();
   /** The same answers: those about the uses of a name, by name, and all others. */
   private readonly ofNames = new Map<string, Set<Answer>>();
   private readonly ofSheet = new Set<Answer>();

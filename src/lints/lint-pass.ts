@@ -1,20 +1,21 @@
 import { type CallRecord, Node, type Program, type StatementResult, type SyntaxTree } from '../language';
 import type { Diagnostic } from '../text';
-import type { LintedStatement } from './contract';
+import type { LintedStatement, Report } from './contract';
+import { LookNotes } from './look-notes';
 import { rules } from './rule-list';
-import { type Asked, askedOf, type SheetView } from './sheet-view';
-import { callNodes, holdsOneOf, kindsIn, kindsOf, withTests } from './statement-kinds';
+import type { Asked, QuestionKey, SheetView } from './sheet-view';
+import { callNodes, holdsOneOf, type Kinds, kindsIn, kindsOf, RulesByKinds } from './statement-kinds';
 
 /** What the lints said of a statement, and everything that it hangs on beside the statement's own result. */
 export interface Looked {
   readonly findings: readonly Diagnostic[];
   /** The cells that the lints looked into, as they were then. */
   readonly consulted: ReadonlyMap<string, SyntaxTree | undefined>;
-  readonly asked: readonly Asked[];
+  readonly asked: ReadonlyMap<QuestionKey, Asked>;
 }
 
 const keptFor = new WeakMap<StatementResult, Looked>();
-const tested = withTests(rules);
+const rulesByKinds = new RulesByKinds(rules);
 const holdsCall = holdsOneOf(callNodes);
 const nothing: readonly Diagnostic[] = [];
 
@@ -23,7 +24,7 @@ interface Subject {
   readonly cell: string;
   readonly tree: SyntaxTree;
   readonly node: number;
-  readonly kinds: ReturnType<typeof kindsIn>;
+  readonly kinds: Kinds;
   readonly result: StatementResult;
   readonly calls: () => readonly CallRecord[];
   readonly silenced?: ReadonlySet<string>;
@@ -49,8 +50,8 @@ export class LintPass {
   private readonly resultsOf = new Map<string, readonly StatementResult[]>();
 
   constructor(
-    private readonly program: Program,
-    private readonly sheet: SheetView,
+    readonly program: Program,
+    readonly sheet: SheetView,
   ) {}
 
   /** A cell's results; the program makes the list anew each time, and many statements look into the same cell. */
@@ -69,11 +70,10 @@ export class LintPass {
     if (known && this.holds(known)) {
       return known;
     }
-    const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
-    const asked: Asked[] = [];
-    const whole = this.look(this.statement(cell, tree, result), consulted, asked);
-    const findings = result.rows ? [...whole, ...this.lookAtRows(cell, result, consulted, asked)] : whole;
-    const looked = { findings, consulted, asked };
+    const notes = new LookNotes(this, cell, tree);
+    const whole = look(this.statement(cell, tree, result), notes);
+    const findings = result.rows ? [...whole, ...lookAtRows(cell, result, notes)] : whole;
+    const looked = { findings, consulted: notes.consulted, asked: notes.asked };
     keptFor.set(result, looked);
     return looked;
   }
@@ -85,13 +85,9 @@ export class LintPass {
     result: StatementResult,
     silenced: ReadonlySet<string> = new Set(),
   ): Looked {
-    const consulted = new Map<string, SyntaxTree | undefined>([[cell, tree]]);
-    const asked: Asked[] = [];
-    return {
-      findings: this.look({ ...this.statement(cell, tree, result), silenced }, consulted, asked),
-      consulted,
-      asked,
-    };
+    const notes = new LookNotes(this, cell, tree);
+    const findings = look({ ...this.statement(cell, tree, result), silenced }, notes);
+    return { findings, consulted: notes.consulted, asked: notes.asked };
   }
 
   private holds({ consulted, asked }: Looked): boolean {
@@ -100,91 +96,71 @@ export class LintPass {
         return false;
       }
     }
-    return asked.every(({ again, answer }) => again(this.sheet) === answer);
+    for (const { again, answer } of asked.values()) {
+      if (again(this.sheet) !== answer) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private statement(cell: string, tree: SyntaxTree, result: StatementResult): Subject {
     const node = tree.statements[result.index];
     return { cell, tree, node, kinds: kindsIn(tree, node), result, calls: () => result.calls() };
   }
+}
 
-  /** Each row of a schedule is looked at by itself, as a call on a line of its own would be. */
-  private lookAtRows(
-    cell: string,
-    result: StatementResult,
-    consulted: Map<string, SyntaxTree | undefined>,
-    asked: Asked[],
-  ): Diagnostic[] {
-    const findings: Diagnostic[] = [];
-    for (const { tree, node, span, calls, placed } of result.rows?.() ?? []) {
-      const own: StatementResult = { ...plain(result), span, calls: () => calls };
-      const subject = { cell, tree, node, kinds: rowKinds, result: own, calls: () => calls };
-      for (const finding of this.look(subject, consulted, asked)) {
-        findings.push(placed(finding));
-      }
+/** Each row of a schedule is looked at by itself, as a call on a line of its own would be. */
+function lookAtRows(cell: string, result: StatementResult, notes: LookNotes): Diagnostic[] {
+  const findings: Diagnostic[] = [];
+  const shared = plain(result);
+  for (const { tree, node, span, calls, placed } of result.rows?.() ?? []) {
+    const callsOf = () => calls;
+    const own: StatementResult = { ...shared, span, calls: callsOf };
+    for (const finding of look({ cell, tree, node, kinds: rowKinds, result: own, calls: callsOf }, notes)) {
+      findings.push(placed(finding));
     }
-    return findings;
   }
+  return findings;
+}
 
-  private look(
-    { cell, tree, node, kinds, result, calls: callsOf, silenced }: Subject,
-    consulted: Map<string, SyntaxTree | undefined>,
-    asked: Asked[],
-  ): readonly Diagnostic[] {
-    let calls: readonly CallRecord[] | undefined;
-    let statement: LintedStatement | undefined;
-    let findings: Diagnostic[] | undefined;
-    for (const { rule, check, wants } of tested) {
-      if (!wants(kinds)) {
-        continue;
-      }
-      statement ??= {
-        program: this.watching(consulted),
-        cell,
-        tree,
-        node,
-        result,
-        sheet: askedOf(this.sheet, asked),
-        // Only when a lint asks: calls have to be run again to leave their facts.
-        get calls() {
-          calls ??= holdsCall(kinds) ? callsOf() : [];
-          return calls;
-        },
-        ...(silenced && { silenced }),
-      };
-      check(statement, ({ span, message, severity, fixes, related }) => {
-        findings ??= [];
-        findings.push({
-          code: rule.id,
-          severity: severity ?? rule.severity,
-          span,
-          message,
-          ...(fixes && fixes.length > 0 && { fixes }),
-          ...(related && { related }),
-        });
-      });
-    }
-    return findings ?? nothing;
+function look(subject: Subject, notes: LookNotes): readonly Diagnostic[] {
+  const { cell, tree, node, kinds, result, silenced } = subject;
+  const wanted = rulesByKinds.thatLookAt(kinds);
+  if (wanted.length === 0) {
+    return nothing;
   }
-
-  /** The same program, noting which cells' trees are asked for. */
-  private watching(consulted: Map<string, SyntaxTree | undefined>): Program {
-    const { program } = this;
-    return {
-      library: program.library,
-      update: (cells) => program.update(cells),
-      tree(cell) {
-        const tree = program.tree(cell);
-        consulted.set(cell, tree);
-        return tree;
-      },
-      results: (cell) => this.results(cell),
-      diagnostics: (cell) => program.diagnostics(cell),
-      names: () => program.names(),
-      name: (text) => program.name(text),
-      vary: (inputs) => program.vary(inputs),
-      typeAt: (cell, node) => program.typeAt(cell, node),
-      valueAt: (cell, node) => program.valueAt(cell, node),
-    };
+  let calls: readonly CallRecord[] | undefined;
+  const statement: LintedStatement = {
+    program: notes.program,
+    cell,
+    tree,
+    node,
+    result,
+    sheet: notes.sheet,
+    // Only when a lint asks: calls have to be run again to leave their facts.
+    get calls() {
+      calls ??= holdsCall(kinds) ? subject.calls() : [];
+      return calls;
+    },
+    ...(silenced && { silenced }),
+  };
+  let findings: Diagnostic[] | undefined;
+  let [{ rule }] = wanted;
+  const report: Report = ({ span, message, severity, fixes, related }) => {
+    findings ??= [];
+    findings.push({
+      code: rule.id,
+      severity: severity ?? rule.severity,
+      span,
+      message,
+      ...(fixes && fixes.length > 0 && { fixes }),
+      ...(related && { related }),
+    });
+  };
+  for (const one of wanted) {
+    rule = one.rule;
+    one.check(statement, report);
   }
+  return findings ?? nothing;
 }

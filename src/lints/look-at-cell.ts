@@ -2,7 +2,7 @@ import { Node, type StatementResult, type SyntaxTree } from '../language';
 import type { Diagnostic } from '../text';
 import { type AllowedFinding, allowancesIn } from './allowances';
 import type { LintPass, Looked } from './lint-pass';
-import type { Asked } from './sheet-view';
+import type { Asked, QuestionKey } from './sheet-view';
 
 /** What the lints say of a cell, and what that hangs on beside the cell itself and its results. */
 export interface LookedAtCell {
@@ -20,13 +20,13 @@ export function lookAtCell(pass: LintPass, cell: string, tree: SyntaxTree): Look
   const findings: Diagnostic[] = [];
   const allowed: AllowedFinding[] = [];
   const consulted = new Set([cell]);
-  const asked = new Map<string, Asked>();
+  const asked = new Map<QuestionKey, Asked>();
   const silenced = new Map<number, Set<string>>();
   const taking = (looked: Looked): readonly Diagnostic[] => {
     for (const id of looked.consulted.keys()) {
       consulted.add(id);
     }
-    for (const question of looked.asked) {
+    for (const question of looked.asked.values()) {
       asked.set(question.key, question);
     }
     return looked.findings;

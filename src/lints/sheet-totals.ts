@@ -16,7 +16,7 @@ export class SheetTotals implements SheetView {
   private readonly meters = this.cellsWith(statesMeter);
   private readonly isolations = this.cellsWith(recordsIsolation);
   private readonly workings = this.cellsWith(worksOut);
-  private readonly mentioned = new Map<string, RunningCount<SyntaxTree>>();
+  private readonly mentioned = new Map<RegExp, RunningCount<SyntaxTree>>();
   private readonly used = new RunningCount(this.allTrees, usesIn);
   private readonly isolationsInProse = new RunningCount(this.allProse, once(saysIsolated));
   private readonly usedInProse = new RunningCount(this.allProse, eachWord);
@@ -78,11 +78,10 @@ export class SheetTotals implements SheetView {
   }
 
   mentions(words: RegExp): boolean {
-    const key = String(words);
-    let count = this.mentioned.get(key);
+    let count = this.mentioned.get(words);
     if (!count) {
       count = this.cellsWith(({ text }) => words.test(text));
-      this.mentioned.set(key, count);
+      this.mentioned.set(words, count);
     }
     return count.of(such) > 0;
   }

@@ -16,27 +16,33 @@ export interface SheetView {
   usesOnce(name: string): boolean;
 }
 
+/** The words that are looked for, or the question in words. */
+export type QuestionKey = string | RegExp;
+
 /** One question that was put to the sheet, and its answer then. */
 export interface Asked {
   readonly again: (sheet: SheetView) => boolean;
   readonly answer: boolean;
   /** Tells this question from every other one. */
-  readonly key: string;
+  readonly key: QuestionKey;
   /** For a question about the uses of a name: no edit that leaves those alone changes the answer. */
   readonly name?: string;
 }
 
-/** The same view, noting what is asked of it. */
-export function askedOf(sheet: SheetView, asked: Asked[]): SheetView {
-  const noting = (key: string, again: Asked['again'], name?: string): boolean => {
-    const answer = again(sheet);
-    asked.push({ again, answer, key, name });
-    return answer;
+/** The same view, noting what is asked of it, each question once by its key. */
+export function askedOf(sheet: SheetView, asked: Map<QuestionKey, Asked>): SheetView {
+  const noting = (key: QuestionKey, again: Asked['again'], name?: string): boolean => {
+    let known = asked.get(key);
+    if (!known) {
+      known = { again, answer: again(sheet), key, name };
+      asked.set(key, known);
+    }
+    return known.answer;
   };
   return {
     statesMeters: () => noting('statesMeters', (view) => view.statesMeters()),
     recordsIsolation: () => noting('recordsIsolation', (view) => view.recordsIsolation()),
-    mentions: (words) => noting(`mentions ${words}`, (view) => view.mentions(words)),
+    mentions: (words) => noting(words, (view) => view.mentions(words)),
     worksOut: () => noting('worksOut', (view) => view.worksOut()),
     isSound: () => noting('isSound', (view) => view.isSound()),
     uses: (name) => noting(`uses ${name}`, (view) => view.uses(name), name),

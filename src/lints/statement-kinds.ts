@@ -5,7 +5,7 @@ import type { Lint } from './contract';
 export const callNodes: readonly Node[] = [Node.Call, Node.BlockCall, Node.Schedule];
 
 /** A set of syntax kinds as bits: kinds 0 to 31, and from 32 on. */
-interface Kinds {
+export interface Kinds {
   low: number;
   high: number;
 }
@@ -47,6 +47,33 @@ export function holdsOneOf(nodes: readonly Node[]): (kinds: Kinds) => boolean {
   return ({ low, high }) => (low & wanted.low) !== 0 || (high & wanted.high) !== 0;
 }
 
-/** The lints in their order, each with the test for whether it has anything to look at. */
-export const withTests = (rules: readonly Lint[]) =>
-  rules.flatMap((rule) => (rule.check ? [{ rule, check: rule.check, wants: holdsOneOf(rule.looksAt) }] : []));
+/** A lint that looks at statements. */
+type Looking = { readonly rule: Lint; readonly check: NonNullable<Lint['check']> };
+
+/** The lints by what they look at. */
+export class RulesByKinds {
+  private readonly looking: readonly (Looking & { readonly wants: (kinds: Kinds) => boolean })[];
+  /** Few sets of kinds occur in a sheet, so what is found for one is kept. */
+  private readonly known = new Map<number, Map<number, readonly Looking[]>>();
+
+  constructor(rules: readonly Lint[]) {
+    this.looking = rules.flatMap((rule) =>
+      rule.check ? [{ rule, check: rule.check, wants: holdsOneOf(rule.looksAt) }] : [],
+    );
+  }
+
+  /** The lints, in their order, that have anything to look at in a statement that holds these kinds. */
+  thatLookAt(kinds: Kinds): readonly Looking[] {
+    let byHigh = this.known.get(kinds.low);
+    if (!byHigh) {
+      byHigh = new Map();
+      this.known.set(kinds.low, byHigh);
+    }
+    let found = byHigh.get(kinds.high);
+    if (!found) {
+      found = this.looking.filter(({ wants }) => wants(kinds));
+      byHigh.set(kinds.high, found);
+    }
+    return found;
+  }
+}

@@ -33,10 +33,7 @@ export class FilePositions {
   /** The file offset of an offset in the text of the cell at `index`; outside offsets count as the nearest end. */
   offset(index: number, offset: number): number {
     const { inText, inFile, end } = this.maps[index];
-    let line = inText.length - 1;
-    while (line > 0 && inText[line] > offset) {
-      line--;
-    }
+    const line = lastUpTo(inText, offset);
     return Math.max(inFile[0], Math.min(inFile[line] + offset - inText[line], end));
   }
 
@@ -51,10 +48,7 @@ export class FilePositions {
     if (offset < inFile[0] || offset > end) {
       return undefined;
     }
-    let line = inFile.length - 1;
-    while (line > 0 && inFile[line] > offset) {
-      line--;
-    }
+    const line = lastUpTo(inFile, offset);
     // The fence's own margin, taken off each line, belongs to the end of the line before.
     const length = line + 1 < inText.length ? inText[line + 1] - 1 - inText[line] : end - inFile[line];
     return inText[line] + Math.min(offset - inFile[line], length);
@@ -103,6 +97,21 @@ interface CellMap {
   readonly inText: readonly number[];
   readonly inFile: readonly number[];
   readonly end: number;
+}
+
+/** The index of the last of these rising offsets that is not behind `offset`; the first one's where all are. */
+function lastUpTo(offsets: readonly number[], offset: number): number {
+  let low = 0;
+  let high = offsets.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (offsets[middle] <= offset) {
+      low = middle;
+    } else {
+      high = middle - 1;
+    }
+  }
+  return low;
 }
 
 function mapOf({ kind, origin }: SheetCell, sliceStart: number): CellMap {

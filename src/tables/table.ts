@@ -29,7 +29,7 @@ export class Table<Row> {
   /** The row with these key cells, in the order of the subject's key. */
   exact(...key: string[]): Found<Row> | undefined {
     this.keyed ??= new Map(this.rows.map((row) => [row.key, row]));
-    return this.keyed.get(key.join(' | '))?.found;
+    return this.keyed.get(key.length === 1 ? key[0] : key.join(' | '))?.found;
   }
 
   get all(): readonly Row[] {
@@ -38,6 +38,30 @@ export class Table<Row> {
 
   first(wanted: (row: Row) => boolean): Found<Row> | undefined {
     return this.rows.find(({ found }) => wanted(found.row))?.found;
+  }
+
+  /** The rows of each group that they belong to, by `place` or as they stand; gathered at the first question, once. */
+  grouped(
+    groupsOf: (row: Row) => readonly string[],
+    place: (row: Row) => number = () => 0,
+  ): () => ReadonlyMap<string, readonly Found<Row>[]> {
+    let groups: Map<string, Found<Row>[]> | undefined;
+    return () => {
+      if (!groups) {
+        groups = new Map();
+        for (const { found } of [...this.rows].sort((a, b) => place(a.found.row) - place(b.found.row))) {
+          for (const group of groupsOf(found.row)) {
+            const rows = groups.get(group);
+            if (rows) {
+              rows.push(found);
+            } else {
+              groups.set(group, [found]);
+            }
+          }
+        }
+      }
+      return groups;
+    };
   }
 
   /** Every row that fits, in order, as a list of its own. */

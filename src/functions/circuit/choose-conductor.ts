@@ -43,13 +43,13 @@ export function circuitConductor(call: Call, question: CircuitConductorQuestion)
   const { given, demand, rating, ampacityOf } = question;
   const material = given?.material ?? question.material ?? usualMaterial;
   const insulation = given?.insulation ?? question.insulation ?? (ampacityOf ? undefined : usualInsulation);
-  const search = { ...question, material, insulation, rating: question.terminalRating };
+  const { terminals, ambient, bundled, sets, allowed, withinDrop } = question;
+  const conditions = { terminals, ambient, bundled, rating: question.terminalRating };
   const count = call.watched ? 3 : 1;
-  const { allowed, withinDrop } = question;
-  const byAmpacity = sufficientConductors(call, { ...search, also: allowed }, count);
-  const within = withinDrop
-    ? sufficientConductors(call, { ...search, also: (ampacity) => allowed(ampacity) && withinDrop(ampacity) }, count)
-    : byAmpacity;
+  const search = (also: (ampacity: AmpacityFact) => boolean) =>
+    sufficientConductors(call, { ...conditions, material, insulation, sets, demand, ampacityOf, also }, count);
+  const byAmpacity = search(allowed);
+  const within = withinDrop ? search((ampacity) => allowed(ampacity) && withinDrop(ampacity)) : byAmpacity;
   const sufficient = within.map((ampacity) => ampacity.conductor);
   const conductor = given ?? sufficient[0];
   if (!conductor) {
@@ -65,12 +65,8 @@ export function circuitConductor(call: Call, question: CircuitConductorQuestion)
   if (!given && !question.insulation && !ampacityOf) {
     call.assume(`${usualInsulation} insulation taken: conductor and insulation not given`);
   }
-  const ampacity = (ampacityOf ?? ampacityChain)(call, {
-    ...question,
-    conductor,
-    insulation: question.insulation,
-    rating: question.terminalRating,
-  });
+  const asked = { ...conditions, conductor, insulation: question.insulation };
+  const ampacity = (ampacityOf ?? ampacityChain)(call, asked);
   if (ampacity instanceof Failure) {
     return ampacity;
   }

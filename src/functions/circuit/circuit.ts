@@ -132,8 +132,12 @@ export const circuit = defineFunction({
     };
     const silent = unwatched(call);
     const chosen = circuitConductor(call, {
-      ...args,
       given: args.conductor,
+      material: args.material,
+      insulation: args.insulation,
+      ambient: args.ambient,
+      bundled: args.bundled,
+      sets,
       terminals: terminalsOf(call, args.terminals, rules),
       rating: device.rating,
       terminalRating: rules.terminalsByDemand ? demand.required : device.rating,

@@ -2,7 +2,7 @@ import { defineFunction, Failure } from '../../language';
 import { parseSize } from '../../tables';
 import { conductorType } from '../conductor';
 import * as shared from '../parameters';
-import { plainConductor } from '../rules/conductor-choice';
+import { plainConductor } from '../rules/plain-conductor';
 import { supplyArea } from '../rules/supply-area';
 import { notWhole } from '../rules/whole-number';
 import { tablesOf } from '../settings';

@@ -96,7 +96,7 @@ export function ampacityChain(call: Call, question: AmpacityQuestion): AmpacityF
   const bundlingFactor = adjustment.row.percent / 100;
 
   const cellsIn = (wanted: TemperatureColumn) => cellsOf(ampacities, 'size', `A, ${conductor.material}, ${wanted} °C`);
-  if (call.watched) {
+  if (call.shown) {
     call.table({
       symbol: 'I_table',
       value: base,
@@ -124,7 +124,7 @@ export function ampacityChain(call: Call, question: AmpacityQuestion): AmpacityF
   if (terminals.from === 'rule') {
     call.assume(terminals.because);
   }
-  if (call.watched) {
+  if (call.shown) {
     if (terminals.from === 'cable') {
       call.choose({
         symbol: { base: 'T', subscript: 'terminals' },

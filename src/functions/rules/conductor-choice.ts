@@ -1,9 +1,10 @@
 import { type Call, Failure } from '../../language';
-import type { Material, Size } from '../../tables';
-import type { Conductor } from '../conductor';
+import type { Material } from '../../tables';
 import type { AmpacityFact } from '../facts';
 import { tablesOf } from '../settings';
-import { type AmpacityQuestion, ampacityChain } from './ampacity-chain';
+import type { AmpacityQuestion } from './ampacity-chain';
+import { ampacityLadder, type Rung } from './ampacity-ladder';
+import { plainConductor } from './plain-conductor';
 import { conductorCarries, type Demand } from './required-current';
 import { unwatched } from './unwatched';
 
@@ -21,32 +22,15 @@ export interface ConductorQuestion extends Omit<AmpacityQuestion, 'conductor' | 
 /** The smallest size for conductors in parallel is 1/0 AWG (NEC 310.10(G)). */
 const smallestParallelMm2 = 53;
 
-/** A conductor as a choice: of the size and metal asked for, everything else as usual. */
-export const plainConductor = (size: Size, material: Material, insulation?: string): Conductor => ({
-  size,
-  material,
-  stranding: 'stranded',
-  strandingGiven: false,
-  coated: false,
-  bare: false,
-  ...(insulation ? { insulation } : {}),
-});
-
 /** The smallest sizes that carry the demand and satisfy the rest, at most `count`, smallest first; nothing is shown. */
 export function sufficientConductors(call: Call, question: ConductorQuestion, count: number): AmpacityFact[] {
-  const silent = unwatched(call);
+  const { sets, demand, also } = question;
   const sufficient: AmpacityFact[] = [];
-  for (const size of tablesOf(call).sizes) {
-    if (question.sets > 1 && size.mm2 < smallestParallelMm2) {
+  for (const { size, ampacity } of rungsFor(call, question)) {
+    if (sets > 1 && size.mm2 < smallestParallelMm2) {
       continue;
     }
-    const conductor = plainConductor(size, question.material, question.insulation);
-    const ampacity = (question.ampacityOf ?? ampacityChain)(silent, { ...question, conductor });
-    if (
-      !(ampacity instanceof Failure) &&
-      conductorCarries(ampacity, question.sets, question.demand) &&
-      question.also(ampacity)
-    ) {
+    if (ampacity && conductorCarries(ampacity, sets, demand) && also(ampacity)) {
       sufficient.push(ampacity);
       if (sufficient.length === count) {
         break;
@@ -54,4 +38,19 @@ export function sufficientConductors(call: Call, question: ConductorQuestion, co
     }
   }
   return sufficient;
+}
+
+/** By the tables of building wire; by a rule of the circuit's own where it has one, which may hang on its load. */
+function* rungsFor(call: Call, question: ConductorQuestion): Generator<Rung> {
+  const { ampacityOf, material, insulation } = question;
+  if (!ampacityOf) {
+    yield* ampacityLadder(call, question);
+    return;
+  }
+  const silent = unwatched(call);
+  for (const size of tablesOf(call).sizes) {
+    const conductor = plainConductor(size, material, insulation);
+    const ampacity = ampacityOf(silent, { ...question, conductor });
+    yield { size, ampacity: ampacity instanceof Failure ? undefined : ampacity };
+  }
 }

@@ -3,8 +3,8 @@ import { type Material, parseSize } from '../../tables';
 import { type Conductor, conductorText } from '../conductor';
 import { tablesOf } from '../settings';
 import { conductorValue } from '../step-values';
-import { plainConductor } from './conductor-choice';
 import { reaches } from './last-bits';
+import { plainConductor } from './plain-conductor';
 import { cellsOf } from './shown-cells';
 
 /** How the table heads its column for a metal. */
@@ -36,7 +36,7 @@ export function groundingConductor(
       'not-in-table',
     );
   }
-  if (call.watched) {
+  if (call.shown) {
     call.table({
       symbol: 'EGC_table',
       value: size.text,

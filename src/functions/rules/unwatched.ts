@@ -5,6 +5,7 @@ const nothing = () => undefined;
 /** The same call with nobody watching: for trying candidates whose working must not be shown. */
 export const unwatched = (call: Call): Call => ({
   watched: false,
+  shown: false,
   settings: call.settings,
   step: nothing,
   assume: nothing,

@@ -35,6 +35,7 @@ export class CallSite implements Site {
     const nothing = () => undefined;
     this.silent = {
       watched: false,
+      shown: false,
       settings: meaning.settings,
       step: nothing,
       assume: nothing,
@@ -75,7 +76,8 @@ export class CallSite implements Site {
   }
 
   private perform(machine: Machine, watcher: Watcher | undefined): void {
-    const args: Record<string, unknown> = Object.create(null);
+    // Its keys are parameters of functions of the library, never words of a sheet.
+    const args: Record<string, unknown> = {};
     for (const [i, argument] of this.call.arguments.entries()) {
       const value = this.gather(machine, argument, this.slots[i]);
       if (value instanceof NoValue) {

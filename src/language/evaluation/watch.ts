@@ -1,6 +1,6 @@
 import { toBase } from '../../units';
 import { ownUnit } from '../checking/types';
-import type { Call, Fact, ParameterType } from '../library';
+import type { Call, Fact, Parameter, ParameterType } from '../library';
 import { type CallSite, isGiven, type Watcher } from './call-site';
 import type { Machine } from './machine';
 import { hasValue, quantityValue, readValue } from './read-value';
@@ -28,28 +28,26 @@ export class Listener implements Watcher {
   private facts: Fact[] = [];
   private arguments: WatchedCall['arguments'] = [];
 
+  /** `wanted: 'facts'` leaves the steps out, which cost more than all the rest. */
+  constructor(private readonly wanted: 'facts' | 'steps and facts') {}
+
   begin(site: CallSite, machine: Machine): Call {
     const steps: Step[] = [];
     const facts: Fact[] = [];
     this.steps = steps;
     this.facts = facts;
     this.arguments = argumentsOf(site, machine);
+    const { settings, library } = site.meaning;
+    const isShown = this.wanted === 'steps and facts';
     return {
       watched: true,
-      settings: site.meaning.settings,
-      system: site.meaning.library.system,
-      step: (step) => void steps.push(step),
-      assume: (text: AssumptionStep['text']) => void steps.push({ kind: 'assumption', text }),
-      choose: (step) => void steps.push({ kind: 'choice', ...step }),
-      table: ({ symbol, value, unit, source, row, remark }) =>
-        void steps.push({
-          kind: 'table',
-          symbol: symbol === undefined ? undefined : letterSymbol(symbol),
-          result: typeof value === 'number' ? shown(value, unit ?? '') : { kind: 'text', value },
-          source,
-          row,
-          remark,
-        }),
+      shown: isShown,
+      settings,
+      system: library.system,
+      step: isShown ? (step) => void steps.push(step) : nothing,
+      assume: isShown ? (text: AssumptionStep['text']) => void steps.push({ kind: 'assumption', text }) : nothing,
+      choose: isShown ? (step) => void steps.push({ kind: 'choice', ...step }) : nothing,
+      table: isShown ? (row) => void steps.push(tableStep(row)) : nothing,
       fact: (fact) => void facts.push(fact),
       given: (parameter) => isGiven(site.call, parameter),
     };
@@ -66,6 +64,17 @@ export class Listener implements Watcher {
     });
   }
 }
+
+const nothing = (): void => undefined;
+
+const tableStep = ({ symbol, value, unit, source, row, remark }: Parameters<Call['table']>[0]): Step => ({
+  kind: 'table',
+  symbol: symbol === undefined ? undefined : letterSymbol(symbol),
+  result: typeof value === 'number' ? shown(value, unit ?? '') : { kind: 'text', value },
+  source,
+  row,
+  remark,
+});
 
 /** A number in one of the program's own units as a value. */
 export function shown(value: number, unitText: string): Value {
@@ -84,7 +93,7 @@ export function letterSymbol(text: string): { base: string; subscript?: string }
 function argumentsOf(site: CallSite, machine: Machine): WatchedCall['arguments'] {
   return site.call.arguments.flatMap(({ parameter: name, spec, nodes, type, word }, i): WatchedCall['arguments'] => {
     if (nodes.length === 0) {
-      const value = defaultValue(spec, spec.default);
+      const value = defaultOf(spec);
       return value ? [{ name, value, given: false, node: site.call.nameNode }] : [];
     }
     return nodes.map((node, k) => ({
@@ -95,6 +104,16 @@ function argumentsOf(site: CallSite, machine: Machine): WatchedCall['arguments']
     }));
   });
 }
+
+/** A parameter's default as a value; the same object each time, because long schedules ask for it in every row. */
+function defaultOf(spec: Parameter): Value | undefined {
+  if (!defaults.has(spec)) {
+    defaults.set(spec, defaultValue(spec, spec.default));
+  }
+  return defaults.get(spec);
+}
+
+const defaults = new WeakMap<Parameter, Value | undefined>();
 
 function defaultValue(spec: ParameterType, value: number | string | boolean | undefined): Value | undefined {
   switch (typeof value) {

@@ -4,6 +4,7 @@ import type { BoundArgument, LibraryCall } from '../checking/meaning';
 import { resultTypeOf } from '../checking/result-types';
 import type { ScheduleMeaning } from '../checking/schedules/schedule-meaning';
 import type { Type } from '../checking/type';
+import { unknownType } from '../checking/types';
 import { CallSite } from '../evaluation/call-site';
 import { sizeOf } from '../evaluation/layout';
 import type { Runner } from '../evaluation/runner';
@@ -28,12 +29,25 @@ interface ShapedColumn {
 
 /** A schedule whose columns are called as the parameters of a function of the library are: each row is such a call. */
 export class RowShape {
+  /** The function's arguments, in order, where no column gives one; and the place of each by its parameter. */
+  private readonly defaults: readonly BoundArgument[];
+  private readonly places: ReadonlyMap<string, number>;
+  private readonly byName: ReadonlyMap<string, ShapedColumn>;
+  private readonly result: Type;
+
   private constructor(
     private readonly runner: Runner,
     private readonly statement: Statement,
     private readonly definition: FunctionDefinition,
     private readonly columns: readonly ShapedColumn[],
-  ) {}
+  ) {
+    this.defaults = Object.entries(definition.parameters).map(([parameter, spec]) => {
+      return { parameter, spec, nodes: [], type: unknownType };
+    });
+    this.places = new Map(this.defaults.map(({ parameter }, place) => [parameter, place]));
+    this.byName = new Map(columns.map((column) => [column.name, column]));
+    this.result = resultTypeOf(definition, statement.cell.context.library.system);
+  }
 
   /** The shape of a schedule; undefined for one that has none, or whose formulas call that function themselves. */
   static of(runner: Runner, statement: Statement, called: ReadonlySet<string>): RowShape | undefined {
@@ -62,7 +76,7 @@ export class RowShape {
       }
       const call = this.call(given, row, place);
       const target = machine.extend(sizeOf(call.result));
-      const listener = new Listener();
+      const listener = new Listener('facts');
       const inputs = call.arguments.map(({ parameter }) => (slots.has(parameter) ? [slots.get(parameter)!] : []));
       new CallSite(call, cells, inputs, target, listener).run(machine);
       return listener.calls
@@ -81,18 +95,16 @@ export class RowShape {
     return isThere && (!('choice' in spec) || spec.choice.includes(words?.[row] ?? ''));
   }
 
+  /** The call that the columns with a value are laid out for; the others take their defaults. */
   private call(given: readonly ShapedColumn[], row: number, { node }: RowPlace): LibraryCall {
-    const { definition } = this;
-    const bound = Object.entries(definition.parameters).map(([parameter, spec]): BoundArgument => {
-      const column = given.find(({ name }) => name === parameter);
-      if (!column) {
-        return { parameter, spec, nodes: [], type: { kind: 'unknown' } };
-      }
-      const { type, unit, words } = column;
+    const { definition, result } = this;
+    const nodes = [node];
+    const bound = [...this.defaults];
+    for (const { name, spec, type, unit, words } of given) {
       const word = 'choice' in spec ? words?.[row] : undefined;
-      return { parameter, spec, nodes: [node], type, unit, ...(word !== undefined && { word }) };
-    });
-    const result = resultTypeOf(definition, this.statement.cell.context.library.system);
+      const argument = { parameter: name, spec, nodes, type, unit };
+      bound[this.places.get(name)!] = word === undefined ? argument : { ...argument, word };
+    }
     return { kind: 'library', node, nameNode: node, definition, arguments: bound, result };
   }
 
@@ -101,7 +113,7 @@ export class RowShape {
     const given = new Map<string, ArgumentRecord>();
     const argumentNodes = new Map<string, number>();
     for (const [name, argument] of record.arguments) {
-      const cell = argument.given ? (this.columns.find((column) => column.name === name)?.nodes?.[row] ?? -1) : -1;
+      const cell = argument.given ? (this.byName.get(name)?.nodes?.[row] ?? -1) : -1;
       if (cell >= 0) {
         argumentNodes.set(name, cell);
       }

@@ -82,7 +82,7 @@ function callsInRow(
   row: number,
   place: RowPlace,
 ): CallRecord[] {
-  const listener = new Listener();
+  const listener = new Listener('facts');
   replayRow(runner, statement, { column, row }, () => undefined, listener);
   return listener.calls.map((watched) => recordIn(statement, watched, row, place));
 }

@@ -16,7 +16,7 @@ export function scheduleTrace(runner: Runner, statement: Statement): Trace {
   const row = rowToShow(runner, statement);
   const shown = rows === 0 ? [] : computed.filter(({ type }) => type.kind !== 'unknown');
   const inRow = shown.flatMap((column) => {
-    const listener = new Listener();
+    const listener = new Listener('steps and facts');
     const use = (replay: Parameters<typeof rowSteps>[0]) => rowSteps(replay, listener, column.name, column.expression);
     return replayRow(runner, statement, { column, row }, use, listener);
   });

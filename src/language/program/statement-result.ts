@@ -138,7 +138,7 @@ export class Result implements StatementResult {
     if (scheduleOf(statement)) {
       return scheduleTrace(this.runner, statement);
     }
-    const listener = new Listener();
+    const listener = new Listener('steps and facts');
     const there = this.taken && derivationThere(statement);
     return replay(
       this.runner,
@@ -157,7 +157,7 @@ export class Result implements StatementResult {
     // Without its inputs the statement did not run; what their slots still hold must reach no function.
     const ran = this.missing === undefined && statement.checkDiagnostics.length === 0;
     if (!this.records && ran && statement.compiled && !scheduleOf(statement)) {
-      const listener = new Listener();
+      const listener = new Listener('facts');
       this.records = replay(this.runner, statement, () => listener.calls.map(callRecord), listener);
     }
     return this.records ?? [];

@@ -48,14 +48,17 @@ export function installationTables(table: TableGetter): InstallationTables {
   const cords = table(cordAmpacity);
   const taps = table(tapRules);
   const iec = table(iecConductors);
+  const racewaysOfType = raceways.grouped(
+    (row) => [row.type],
+    (row) => row.metricDesignator,
+  );
+  const insulatedBy = insulated.grouped((row) => row.types.split(' ').map((type) => `${type} ${row.size}`));
   return {
     acImpedance: (size) => impedances.exact(size),
-    racewayTypes: () => [...new Set(raceways.all.map((row) => row.type))],
-    raceways: (type) =>
-      raceways.where((row) => row.type === type).sort((a, b) => a.row.metricDesignator - b.row.metricDesignator),
+    racewayTypes: () => [...racewaysOfType().keys()],
+    raceways: (type) => racewaysOfType().get(type) ?? [],
     raceway: (type, tradeSize) => raceways.exact(type, tradeSize),
-    insulatedArea: (insulation, size) =>
-      insulated.first((row) => row.size === size && row.types.split(' ').includes(insulation)),
+    insulatedArea: (insulation, size) => insulatedBy().get(`${insulation} ${size}`)?.[0],
     racewayFill: (conductors, nipple) =>
       fills.upTo(
         conductors,

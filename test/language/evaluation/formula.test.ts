@@ -6,6 +6,7 @@ function call(steps?: Step[]): Call {
   const nothing = () => undefined;
   return {
     watched: steps !== undefined,
+    shown: steps !== undefined,
     settings: undefined,
     step: (step) => void steps?.push(step),
     assume: nothing,
