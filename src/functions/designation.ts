@@ -67,7 +67,17 @@ function readWords(words: readonly string[]): Said | Problem {
   return said;
 }
 
+/** Hard-service and light cords as they are marked: SOOW, SJT, SVT, STW, SEOOW. */
+const cordTypes = /^S[JV]?[TPE]?O{0,2}W?(-A)?$/;
+
 function unknownWord(text: string, word: number): Problem {
+  if (cordTypes.test(text)) {
+    return {
+      problem: `“${text}” is a flexible cord: leave its type out, and say \`kind: cord\` in a \`circuit\`, which has a table of its own for it.`,
+      code: 'unknown-conductor-word',
+      word,
+    };
+  }
   const meant = nearest(text, designationWords);
   return {
     problem: `“${text}” is not a metal, a stranding or an insulation type.${meant ? ` Did you mean ${meant}?` : ''}`,

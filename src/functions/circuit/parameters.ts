@@ -37,7 +37,7 @@ export const circuitParameters = {
   mocp: { unit: 'A', ...open, above: 0, meaning: 'nameplate maximum overcurrent protection' },
   duty: { unit: '%', ...open, above: 0, atMost: 100, meaning: 'duty cycle of a welder' },
   welder: { choice: welderWords, ...open, meaning: 'type of a welder' },
-  drop_limit: { unit: '%', ...open, above: 0, atMost: 100, meaning: 'largest voltage drop that is wanted' },
+  drop_limit: { unit: '%', ...open, above: 0, atMost: 25, meaning: 'largest voltage drop that is wanted' },
   raceway: { ...shared.raceway, default: undefined, optional: true },
   egc: { object: conductorType, ...open, meaning: 'equipment grounding conductor' },
 } as const;

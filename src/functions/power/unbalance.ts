@@ -1,6 +1,6 @@
 import { defineFormula, defineFunction, Failure } from '../../language';
 
-const formulasIn = (unit: 'V' | 'A') => ({
+const formulasIn = (unit: 'V' | 'A' | 'Ω') => ({
   mean: defineFormula({
     symbol: 'x_mean',
     text: '(a + b + c) / 3',
@@ -14,13 +14,17 @@ const formulasIn = (unit: 'V' | 'A') => ({
     result: '%',
   }),
 });
-const formulas = { V: formulasIn('V'), A: formulasIn('A') };
+const formulas = { V: formulasIn('V'), A: formulasIn('A'), Ω: formulasIn('Ω') };
 
-const line = { units: ['V', 'A'], atLeast: 0, meaning: 'line-to-line voltage, or line current' } as const;
+const line = {
+  units: ['V', 'A', 'Ω'],
+  atLeast: 0,
+  meaning: 'line-to-line voltage, line current, or resistance of a winding',
+} as const;
 
 export const unbalance = defineFunction({
   name: 'unbalance',
-  summary: 'Unbalance of three line voltages or currents.',
+  summary: 'Unbalance of three line voltages, currents or winding resistances.',
   parameters: { a: line, b: line, c: line },
   result: { unit: '%', meaning: 'largest distance from the mean, over the mean' },
   formula: 'unbalance = max(abs(x - mean)) / mean',
@@ -29,11 +33,16 @@ export const unbalance = defineFunction({
   examples: [
     { text: 'unbalance(462 V, 463 V, 455 V)', gives: '1.087 %' },
     { text: 'unbalance(480 V, 476 V, 472 V)', gives: '0.8403 %' },
+    { text: 'unbalance(1.21 Ω, 1.24 Ω, 1.18 Ω)', gives: '2.479 %' },
   ],
   evaluate: ({ a, b, c }, call) => {
     const other = b.unit !== a.unit ? 'b' : c.unit !== a.unit ? 'c' : undefined;
     if (other) {
-      return new Failure('Voltages and currents do not mix here: give three of one kind.', other, 'mixed-units');
+      return new Failure(
+        'Voltages, currents and resistances do not mix here: give three of one kind.',
+        other,
+        'mixed-units',
+      );
     }
     const values = { a: a.value, b: b.value, c: c.value };
     const { mean, percent } = formulas[a.unit];

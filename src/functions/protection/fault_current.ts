@@ -13,7 +13,7 @@ export const fault_current = defineFunction({
   parameters: {
     power: { unit: 'VA', symbol: 'S', above: 0, meaning: 'rated apparent power of the transformer' },
     voltage: { unit: 'V', symbol: 'U', above: 0, meaning: 'secondary voltage, line to line' },
-    impedance: { unit: '%', symbol: 'z', above: 0, atMost: 100, meaning: 'nameplate impedance' },
+    impedance: { unit: '%', symbol: 'z', above: 0, atMost: 25, meaning: 'nameplate impedance' },
     phases: { ...shared.phases, default: 3 },
     interrupting_rating: shared.interruptingRating,
   },

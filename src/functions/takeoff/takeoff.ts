@@ -69,7 +69,7 @@ export const takeoff = defineFunction({
       atLeast: 0,
       meaning: 'added to each conductor of each run, for both its ends together',
     },
-    waste: { unit: '%', named: true, default: 0, atLeast: 0, atMost: 100, meaning: 'added to each total' },
+    waste: { unit: '%', named: true, default: 0, atLeast: 0, atMost: 50, meaning: 'added to each total' },
     priced: {
       listOf: { object: conductorType },
       named: true,

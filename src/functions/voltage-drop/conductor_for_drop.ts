@@ -1,5 +1,5 @@
 import { defineFunction, Failure } from '../../language';
-import { conductorText, conductorType } from '../conductor';
+import { conductorType } from '../conductor';
 import { figure } from '../number-text';
 import * as shared from '../parameters';
 import { metricSizes } from '../rules/metric-sizes';
@@ -62,7 +62,7 @@ export const conductor_for_drop = defineFunction({
     dropOf(call, chosen);
     call.choose({
       result: conductorValue(chosen),
-      because: `${conductorText(chosen)} is the smallest size within ${figure(drop)} V`,
+      because: `smallest size within ${figure(drop)} V`,
     });
     return chosen;
   },

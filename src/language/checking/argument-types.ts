@@ -1,6 +1,6 @@
 import { dimensionless, type Unit } from '../../units';
 import type { FunctionDefinition, Parameter, ParameterType } from '../library';
-import { Node } from '../syntax/tree';
+import { Node, Operator } from '../syntax/tree';
 import { misfit } from './arithmetic';
 import { type Checker, replacing } from './checker';
 import { describe, either } from './describe';
@@ -175,8 +175,32 @@ function reportArgument(
     );
     return;
   }
-  c.report('wrong-argument', node, `${owner} is ${expected} (${spec.meaning}); ${c.quote(node)} is ${describe(type)}.`);
+  const meant = wanted && fractionOf(c, node, wanted);
+  c.report(
+    'wrong-argument',
+    node,
+    `${owner} is ${expected} (${spec.meaning}); ${c.quote(node)} is ${describe(type)}.${meant ? ` The unit belongs to the number before it alone: write \`${meant}\`.` : ''}`,
+    { fixes: meant ? [replacing(`Write ${meant}`, c.span(node), meant)] : undefined },
+  );
 }
+
+/** `1 hp / 3` for `1/3 hp`, where a fraction of the wanted unit was meant; the parts of a fraction are small. */
+function fractionOf(c: Checker, node: number, wanted: QuantityOf): string | undefined {
+  const { kinds, firstChildren, nextSiblings, numbers, operators } = c.tree;
+  if (kinds[node] !== Node.Binary || operators[node] !== Operator.Divide) {
+    return undefined;
+  }
+  const over = firstChildren[node];
+  const under = nextSiblings[over];
+  const unit = kinds[over] === Node.Number && kinds[under] === Node.Quantity ? c.meaning.unitAt(under) : undefined;
+  const isFraction = numbers[over] < numbers[under] && numbers[under] <= largestDenominator;
+  return unit && !('problem' in unit) && isFraction && !misfit(unit.type, wanted.quantity)
+    ? `${numbers[over]} ${unit.symbol} / ${numbers[under]}`
+    : undefined;
+}
+
+/** No fraction of an inch or of a horsepower that is spoken has a larger one. */
+const largestDenominator = 64;
 
 /** Farads and coulombs where a temperature belongs: the degree sign was forgotten. */
 const degreesFor = ({ unit }: QuantityOf): string | undefined =>

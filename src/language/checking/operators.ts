@@ -38,10 +38,17 @@ export function checkBinary(c: Checker, node: number): Type {
 function combine(c: Checker, node: number, operator: Operator, left: Type, right: Type): Type {
   const isComparison = operator >= Operator.Equal && operator <= Operator.GreaterOrEqual;
   if (left.kind === 'unknown' || right.kind === 'unknown') {
-    return isComparison ? booleanType : unknownType;
+    return isComparison && !isHalf(c, node) ? booleanType : unknownType;
   }
   const bundle = isComparison ? undefined : bundleOf(operator, left, right);
   return bundle ?? overItems(left, right, checkItems(c, node, operator, itemOf(left), itemOf(right)));
+}
+
+/** True where one side could not be read. */
+function isHalf(c: Checker, node: number): boolean {
+  const { kinds, firstChildren, nextSiblings } = c.tree;
+  const left = firstChildren[node];
+  return kinds[left] === Node.Error || kinds[nextSiblings[left]] === Node.Error;
 }
 
 /** What an operator gives for two values, or for each two items where a side is a list. */

@@ -1,4 +1,4 @@
-import { fromBase, toBase, type Unit } from '../../units';
+import { dimensionless, fromBase, toBase, type Unit } from '../../units';
 import type { BoundArgument, LibraryCall, Meaning } from '../checking/meaning';
 import type { Type } from '../checking/type';
 import { ownUnit } from '../checking/types';
@@ -267,5 +267,11 @@ function outOfBounds({ parameter, spec }: BoundArgument, value: number, unit: Un
   if (spec.atLeast !== undefined && value < spec.atLeast) {
     return must('at least', spec.atLeast);
   }
-  return spec.atMost !== undefined && value > spec.atMost ? must('at most', spec.atMost) : undefined;
+  if (spec.atMost === undefined || value <= spec.atMost) {
+    return undefined;
+  }
+  // A share that is written without its sign comes out a hundred times too large.
+  const share = unit.type.dimension === dimensionless ? toBase(value, unit) : Number.POSITIVE_INFINITY;
+  const meant = share <= 100 ? ` Write \`${share} %\` if that was meant.` : '';
+  return `${must('at most', spec.atMost)}${meant}`;
 }

@@ -49,24 +49,58 @@ const habits: readonly Habit[] = [
     instead: () => '',
   },
   {
+    code: 'foreign-money',
+    rest: /^\$\s*(\d[\d.]*)/,
+    message: ([, amount]) => `Money has its currency behind it: \`${amount} USD\`.`,
+    instead: ([, amount]) => `${amount} USD`,
+  },
+  {
+    code: 'foreign-money',
+    rest: /^\$/,
+    after: /\d[^\S\n]*$/,
+    message: () => 'Dollars are written `USD`.',
+    instead: () => 'USD',
+  },
+  {
+    code: 'foreign-fraction',
+    rest: /^\s*[½¼¾]/,
+    message: ([sign]) => `The character \`${sign.trim()}\` is no number here. Write \`${fractions[sign.trim()]}\`.`,
+    instead: ([sign]) => fractions[sign.trim()],
+  },
+  {
+    code: 'two-units',
+    rest: /^\d[\d.]*\s*(in|ft)\b/,
+    after: /\bft[^\S\n]*$/,
+    message: ([inches]) => `A quantity has one unit. Add the parts: \`… ft + ${inches}\`.`,
+    instead: ([inches]) => `+ ${inches}`,
+  },
+  {
+    code: 'broken-unit',
+    rest: /^[CF]\b/,
+    after: /(deg|°)\s+$/,
+    message: ([scale]) => `The unit of a temperature is one word: \`°${scale}\` or \`deg${scale}\`.`,
+  },
+  {
     code: 'foreign-length',
     rest: /^['’′]/,
-    after: /\d\s*$/,
+    after: /\d[^\S\n]*$/,
     message: () => 'Feet are written `ft`.',
     instead: () => ' ft',
   },
   {
     code: 'foreign-length',
     rest: /^["”″]/,
-    after: /\d\s*$/,
+    after: /\d[^\S\n]*$/,
     message: () => 'Inches are written `in`.',
     instead: () => ' in',
   },
 ];
 
+const fractions: Readonly<Record<string, string>> = { '½': '0.5', '¼': '0.25', '¾': '0.75' };
+
 /** Reports text that cannot be read as the habit it comes from; false when it is none that is known. */
-export function reportHabit(r: Reader, from: number): boolean {
-  const rest = r.text.slice(from, r.lastEnd);
+export function reportHabit(r: Reader, from: number, until = r.lastEnd): boolean {
+  const rest = r.text.slice(from, until);
   const before = r.text.slice(Math.max(0, from - 20), from);
   for (const { code, rest: pattern, after, message, instead } of habits) {
     const found = pattern.exec(rest);

@@ -3,6 +3,7 @@ import { isQuote } from '../scanning/scanner';
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
 import { readBrackets, readGroup } from './brackets';
+import { reportHabit } from './habits';
 import { readHash, readNumberOrSize } from './quantities';
 import { type Reader, replace } from './reader';
 import { readTurnedSize } from './sizes';
@@ -170,6 +171,11 @@ export const isWordToken = (token: Token): boolean => token === Token.Name || (t
 /** Says that a value was expected here. A character that means nothing is passed, so that reading goes on. */
 function missing(r: Reader): number {
   const { start, end, token } = r;
+  if (token === Token.Unknown && reportHabit(r, start, start + 20)) {
+    const from = start;
+    r.resume(end);
+    return r.tree.leaf(Node.Error, from, end);
+  }
   if (token === Token.Unknown) {
     r.report(
       'unexpected-character',
