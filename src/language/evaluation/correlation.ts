@@ -1,4 +1,5 @@
-import { combine, type Gradient, standardOf } from './gradient';
+import { type Gradient, standardOf } from './gradient';
+import { combine } from './gradient-sum';
 import { type Machine, NoValue } from './machine';
 
 /** What a reading is correlated with: slots of the other readings, and of the coefficient for each. */
@@ -46,7 +47,7 @@ export function correlated(machine: Machine, own: Gradient, stated: CorrelatedWi
     const axis = combine(direction, 1 / length, undefined, 0)!;
     basis.push(axis);
     along = combine(along, 1, axis, left / length);
-    rest -= (left / length) ** 2;
+    rest -= (left / length) * (left / length);
   }
   if (!(rest >= -rounding)) {
     const message =
@@ -58,9 +59,7 @@ export function correlated(machine: Machine, own: Gradient, stated: CorrelatedWi
 
 function product(a: Gradient, b: Gradient | undefined): number {
   const other = new Map(b);
-  let sum = 0;
-  for (const [source, component] of a) {
-    sum += component * (other.get(source) ?? 0);
-  }
-  return sum;
+  // Summed in an order that hangs on the terms alone, as all sums over sources are: see `sizesOf`.
+  const terms = Float64Array.from([...a], ([source, component]) => component * (other.get(source) ?? 0)).sort();
+  return terms.reduce((sum, term) => sum + term, 0);
 }

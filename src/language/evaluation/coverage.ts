@@ -1,4 +1,4 @@
-import { type Gradient, halfWidthOfOne, rootSumOfSquares, standardOf } from './gradient';
+import { type Gradient, halfWidthOfOne, rootSumOfSquares, sizesOf } from './gradient';
 import type { Uncertainty } from './value';
 
 /** Up to this ratio of all other terms to the largest, the largest alone shapes the distribution (EA-4/02, S9.14). */
@@ -9,13 +9,14 @@ const normalFactor = 2;
 
 /** What is known of a quantity with this value and gradient. */
 export function uncertaintyOf(base: number, gradient: Gradient): Uncertainty {
-  const standard = standardOf(gradient);
-  const first = indexOfLargest(gradient.components);
-  const largest = Math.abs(gradient.components[first]);
-  const rest = rootSumOfSquares(gradient.components, first);
-  const isDominated = gradient.sources[first].stated !== 'standard' && rest <= dominance * largest;
+  const sizes = sizesOf(gradient);
+  const standard = rootSumOfSquares(sizes, sizes.length);
+  const largest = sizes[sizes.length - 1];
+  const rest = rootSumOfSquares(sizes, sizes.length - 1);
+  // One that dominates has no equal, so its size tells which it is.
+  const isDominated = rest <= dominance * largest && isRectangular(gradient, largest);
   const coverageFactor = isDominated ? trapezoidalFactor(largest, rest) : normalFactor;
-  const limits = limitsOf(gradient);
+  const limits = limitsOf(gradient, sizes);
   const halfWidth = Math.min(coverageFactor * standard, limits ?? Number.POSITIVE_INFINITY);
   return {
     standard,
@@ -25,22 +26,14 @@ export function uncertaintyOf(base: number, gradient: Gradient): Uncertainty {
     ...(limits !== undefined && { limits }),
     // Worked out when asked for: few results have their budget looked at.
     get sources() {
-      return [...gradient]
-        .sort(([, a], [, b]) => Math.abs(b) - Math.abs(a))
-        .map(([{ name }, component]) => ({ name, share: (component / standard) ** 2 }));
+      return gradient.bySize().map(([{ name }, component]) => ({ name, share: (component / standard) ** 2 }));
     },
   };
 }
 
-function indexOfLargest(components: readonly number[]): number {
-  let at = 0;
-  for (let i = 1; i < components.length; i++) {
-    if (Math.abs(components[i]) > Math.abs(components[at])) {
-      at = i;
-    }
-  }
-  return at;
-}
+/** True where the source with the component of this size is known by limits. */
+const isRectangular = ({ list, components }: Gradient, size: number): boolean =>
+  list.sources.some(({ stated }, i) => stated !== 'standard' && Math.abs(components[i]) === size);
 
 /**
  * The factor for 95 % where one rectangular term dominates: the others are taken as one rectangle of the same variance,
@@ -55,13 +48,7 @@ function trapezoidalFactor(largest: number, rest: number): number {
 }
 
 /** The half-width that is guaranteed, all limits against us at once; undefined where a source states no limits. */
-function limitsOf(gradient: Gradient): number | undefined {
-  let sum = 0;
-  for (const [{ stated }, component] of gradient) {
-    if (stated === 'standard') {
-      return undefined;
-    }
-    sum += halfWidthOfOne * Math.abs(component);
-  }
-  return sum;
-}
+const limitsOf = ({ list }: Gradient, sizes: Float64Array): number | undefined =>
+  list.sources.some(({ stated }) => stated === 'standard')
+    ? undefined
+    : sizes.reduce((sum, size) => sum + halfWidthOfOne * size, 0);

@@ -1,6 +1,7 @@
 import type { Type } from '../checking/type';
 import { uncertaintyOf } from './coverage';
-import { combine, type Gradient, standardOf } from './gradient';
+import { type Gradient, standardOf } from './gradient';
+import { combine } from './gradient-sum';
 import type { Machine } from './machine';
 import { isMissing } from './sites';
 

@@ -1,7 +1,9 @@
 import { uncertaintyOf } from './coverage';
-import { combine, type Gradient, type Source } from './gradient';
+import type { Gradient } from './gradient';
+import { combine } from './gradient-sum';
 import type { Machine } from './machine';
 import { Operation } from './operations';
+import type { Source } from './source';
 import type { Doubt } from './value';
 
 interface Outcome {
@@ -52,7 +54,7 @@ const remedies: Readonly<Record<Source['stated'], string>> = {
 
 /** What keeps the comparison from yes or no: the largest source, and whether the answer would be there without it. */
 function doubtOf(operation: Operation, difference: number, gradient: Gradient): Doubt {
-  const [dominant] = [...gradient].sort(([, x], [, y]) => Math.abs(y) - Math.abs(x))[0];
+  const [[dominant]] = gradient.bySize();
   const rest = gradient.without(dominant);
   const settles = rest ? decide(operation, difference, rest) !== 0.5 : difference !== 0;
   return {

@@ -62,55 +62,55 @@ export function runWithDoubt(machine: Machine, start: number, end: number): void
         uncertain.clear(target, a);
         break;
       default:
-        arithmetic(machine, operation, at);
+        arithmetic(machine, operation, target, a, b);
     }
   }
 }
 
-/** Runs an operation and notes its slopes by its operands as they are before it runs. */
-function arithmetic(machine: Machine, operation: Operation, at: number): void {
-  const { code, numbers, uncertain } = machine;
-  const target = code[at + 1];
-  const a = code[at + 2];
-  const b = code[at + 3];
+/** Does what the machine does for an operation, and notes the slopes by its operands as they are before it runs. */
+function arithmetic(machine: Machine, operation: Operation, target: number, a: number, b: number): void {
+  const { numbers, uncertain } = machine;
   const left = uncertain.stepOf(a);
   const right = operation === Operation.Negate || operation === Operation.One ? -1 : uncertain.stepOf(b);
-  if (left < 0 && right < 0) {
-    machine.run(at, at + instructionLength);
-    uncertain.clear(target, 1);
-    return;
-  }
   const x = numbers[a];
   const y = numbers[b];
+  let value: number;
   let byLeft = 1;
   let byRight = 1;
   switch (operation) {
-    case Operation.Negate:
-      byLeft = -1;
-      break;
-    case Operation.One:
-      byLeft = machine.slopesOfOne[b](x);
+    case Operation.Add:
+      value = x + y;
       break;
     case Operation.Subtract:
+      value = x - y;
       byRight = -1;
       break;
     case Operation.Multiply:
+      value = x * y;
       byLeft = y;
       byRight = x;
       break;
     case Operation.Divide:
+      value = x / y + (y - y);
       byLeft = 1 / y;
       byRight = -x / (y * y);
       break;
     case Operation.Power:
-      byLeft = y * x ** (y - 1);
+      value = x ** y + (x - x);
+      byLeft = left < 0 ? 0 : y * x ** (y - 1);
       // The slope by an exponent that is certain is never needed, and has no value for a negative base.
       byRight = right < 0 ? 0 : x ** y * Math.log(x);
       break;
+    case Operation.Negate:
+      value = -x;
+      byLeft = -1;
+      break;
     default:
+      value = machine.functionsOfOne[b](x) + (x - x);
+      byLeft = left < 0 ? 0 : machine.slopesOfOne[b](x);
   }
-  machine.run(at, at + instructionLength);
-  if (Number.isFinite(numbers[target])) {
+  numbers[target] = value;
+  if (value - value === 0) {
     uncertain.setStep(target, left, byLeft, right, byRight);
   } else {
     uncertain.clear(target, 1);

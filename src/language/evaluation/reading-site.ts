@@ -3,8 +3,10 @@ import { isShareOf, lastDigitOf } from '../checking/readings';
 import type { Meter } from '../measurement';
 import { Node, type SyntaxTree, textOf } from '../syntax/tree';
 import { type CorrelatedWith, correlated } from './correlation';
-import { combine, Gradient, halfWidthOfOne, Source } from './gradient';
+import { Gradient, halfWidthOfOne } from './gradient';
+import { combine } from './gradient-sum';
 import { type Machine, NoValue, type Site } from './machine';
+import { Source } from './source';
 
 const sources = new WeakMap<SyntaxTree, Map<number, Source>>();
 

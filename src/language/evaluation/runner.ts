@@ -87,14 +87,22 @@ export class Runner {
   run(statement: Statement): boolean {
     const { start, end, slot, size } = statement.compiled!;
     const { uncertain } = this.machine;
-    if (!uncertain.isEmpty) {
-      uncertain.drop(slot, size);
-    }
-    this.execute(statement, start, end);
     if (statement.isUncertain) {
-      uncertain.keep(slot, size);
+      this.runWithDoubt(statement.compiled!);
+    } else {
+      if (!uncertain.isEmpty) {
+        uncertain.drop(slot, size);
+      }
+      this.machine.run(start, end);
     }
     return hasValue(this.machine, statement.type, slot);
+  }
+
+  private runWithDoubt({ start, end, slot, size }: CompiledStatement): void {
+    const { uncertain } = this.machine;
+    uncertain.drop(slot, size);
+    runWithDoubt(this.machine, start, end);
+    uncertain.keep(slot, size);
   }
 
   /** Runs instructions of a statement; with what is uncertain only where something is. */
@@ -119,14 +127,18 @@ export class Runner {
       this.compileAll(order);
       this.order = order;
     }
-    this.machine.run(0, this.machine.codeLength);
-    if (!this.machine.uncertain.isEmpty) {
-      for (const statement of this.order) {
-        if (statement.isUncertain && statement.compiled) {
-          this.run(statement);
+    const { machine } = this;
+    let from = 0;
+    if (!machine.uncertain.isEmpty) {
+      for (const { isUncertain, compiled } of this.order) {
+        if (isUncertain && compiled) {
+          machine.run(from, compiled.start);
+          this.runWithDoubt(compiled);
+          from = compiled.end;
         }
       }
     }
+    machine.run(from, machine.codeLength);
   }
 
   /** Compiles these statements anew, one behind the other in the order given, and nothing else. */

@@ -1,7 +1,7 @@
 import type { ObjectType, Type } from '../checking/type';
 import { Absent } from '../library';
 import type { Operation as MathematicsOperation } from '../mathematics/operation';
-import { combine } from './gradient';
+import { combine } from './gradient-sum';
 import { type Machine, NoValue, noValue, type Site } from './machine';
 
 /** True for the mark of something that went wrong and for a field that has no value. */

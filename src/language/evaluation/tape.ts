@@ -1,7 +1,12 @@
-import { type Gradient, GradientSum } from './gradient';
+import type { Gradient } from './gradient';
+import { GradientSum } from './gradient-sum';
+import type { SourceList } from './source';
 
 /** Stands for an operand that hangs on nothing uncertain. */
 const certain = -1;
+
+/** In place of the first operand: the gradient of the step is known. */
+const isKnown = -2;
 
 /**
  * What a statement has computed of uncertain numbers so far, step by step: for each step the slopes by its operands, or
@@ -12,37 +17,36 @@ export class Tape {
   length = 0;
   private left = new Int32Array(64);
   private right = new Int32Array(64);
-  private bySlope = new Float64Array(128);
+  private byLeft = new Float64Array(64);
+  private byRight = new Float64Array(64);
+  /** Zero everywhere between two sweeps. */
   private weights = new Float64Array(64);
-  private readonly known: (Gradient | undefined)[] = [];
+  /** Of the steps that say so; what lies at others is left over from earlier statements. */
+  private readonly known: Gradient[] = [];
   private readonly sum = new GradientSum();
 
   /** Forgets every step but the first `length`. */
   truncate(length: number): void {
-    this.known.fill(undefined, length, this.length);
     this.length = length;
   }
 
   /** A step whose gradient is known. */
   leaf(gradient: Gradient): number {
-    return this.add(certain, 0, certain, 0, gradient);
+    const at = this.step(isKnown, 0, certain, 0);
+    this.known[at] = gradient;
+    return at;
   }
 
   /** A step with slopes by two earlier steps; pass -1 for one that is certain. */
   step(left: number, byLeft: number, right: number, byRight: number): number {
-    return this.add(left, byLeft, right, byRight, undefined);
-  }
-
-  private add(left: number, byLeft: number, right: number, byRight: number, known: Gradient | undefined): number {
     const at = this.length++;
     if (at === this.left.length) {
       this.grow();
     }
     this.left[at] = left;
     this.right[at] = right;
-    this.bySlope[2 * at] = byLeft;
-    this.bySlope[2 * at + 1] = byRight;
-    this.known[at] = known;
+    this.byLeft[at] = byLeft;
+    this.byRight[at] = byRight;
     return at;
   }
 
@@ -54,37 +58,49 @@ export class Tape {
     const size = this.left.length * 2;
     this.left = larger(this.left, new Int32Array(size));
     this.right = larger(this.right, new Int32Array(size));
-    this.bySlope = larger(this.bySlope, new Float64Array(size * 2));
+    this.byLeft = larger(this.byLeft, new Float64Array(size));
+    this.byRight = larger(this.byRight, new Float64Array(size));
     this.weights = new Float64Array(size);
+    this.known.length = size;
   }
 
-  /** The gradient of a step; undefined where everything cancels. It is kept, so that asking again costs nothing. */
-  gradient(step: number): Gradient | undefined {
-    const { left, right, bySlope, weights, known, sum } = this;
-    if (known[step]) {
+  /**
+   * The gradient of a step; undefined where everything cancels. It is kept, so that asking again costs nothing. `usual`
+   * is a guess at its sources.
+   */
+  gradient(step: number, usual?: SourceList): Gradient | undefined {
+    const { left, right, byLeft, byRight, weights, known, sum } = this;
+    if (left[step] === isKnown) {
       return known[step];
     }
-    weights.fill(0, 0, step + 1);
     weights[step] = 1;
     for (let at = step; at >= 0; at--) {
       const weight = weights[at];
       if (weight === 0) {
         continue;
       }
-      const leaf = known[at];
-      if (leaf) {
-        sum.add(leaf, weight);
+      weights[at] = 0;
+      const l = left[at];
+      if (l === isKnown) {
+        sum.add(known[at], weight);
         continue;
       }
-      if (left[at] >= 0) {
-        weights[left[at]] += weight * bySlope[2 * at];
+      const r = right[at];
+      if (l >= 0) {
+        weights[l] += weight * byLeft[at];
       }
-      if (right[at] >= 0) {
-        weights[right[at]] += weight * bySlope[2 * at + 1];
+      if (r >= 0) {
+        weights[r] += weight * byRight[at];
       }
     }
-    const gradient = sum.take();
-    known[step] = gradient;
+    const gradient = sum.take(usual);
+    right[step] = certain;
+    if (gradient) {
+      left[step] = isKnown;
+      known[step] = gradient;
+    } else {
+      left[step] = certain;
+    }
     return gradient;
   }
 }

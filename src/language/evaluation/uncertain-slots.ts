@@ -1,5 +1,6 @@
 import type { LibraryCall, Meaning } from '../checking/meaning';
 import type { Gradient } from './gradient';
+import type { SourceList } from './source';
 import { Tape } from './tape';
 import type { Doubt } from './value';
 
@@ -7,9 +8,12 @@ import type { Doubt } from './value';
 const certain = -1;
 const untouched = -2;
 
+/** Far from what an integer of the steps can hold; a tape is never as long as what is left. */
+const lastBase = 2 ** 30;
+
 interface TapeMark {
   readonly steps: number;
-  readonly touched: number;
+  readonly undo: number;
 }
 
 /**
@@ -18,29 +22,41 @@ interface TapeMark {
  */
 export class UncertainSlots {
   private readonly gradients: (Gradient | undefined)[] = [];
+  /** The sources that a slot's gradient last had; evaluated again, it mostly has the same. */
+  private readonly usual: (SourceList | undefined)[] = [];
   private readonly lists = new Map<number, readonly (Gradient | undefined)[]>();
   private readonly doubts = new Map<number, Doubt>();
   private readonly listDoubts = new Map<number, readonly (Doubt | undefined)[]>();
   private readonly tape = new Tape();
-  /** Steps on the tape by slot; where one is untouched, `gradients` holds. */
-  private steps = new Int32Array(256).fill(untouched);
-  private readonly touched: number[] = [];
-  private touchedCount = 0;
+  /**
+   * By slot, `base` + 1 + the step that stands for its number, so that one that is certain has `base` itself. What is
+   * smaller was written for an earlier statement: the slot is untouched, and `gradients` holds.
+   */
+  private steps = new Int32Array(256).fill(-1);
+  private base = 0;
+  /** Slots touched since a mark, each with what `steps` had for it before; kept from a mark to the end of the statement. */
+  private readonly undo: number[] = [];
+  private isMarked = false;
   /** Calls whose result is another one within the doubt of what goes in, with the meaning they stand in, since this was emptied. */
   readonly turning = new Map<LibraryCall, Meaning>();
 
   get isEmpty(): boolean {
-    const { gradients, lists, doubts, listDoubts, touchedCount } = this;
-    return gradients.length + lists.size + doubts.size + listDoubts.size + touchedCount === 0;
+    const { gradients, lists, doubts, listDoubts, tape } = this;
+    return gradients.length + lists.size + doubts.size + listDoubts.size + tape.length === 0;
   }
 
   /** Before a statement runs: what was computed on the way to the last one's outcome is forgotten. */
   begin(): void {
-    for (let i = 0; i < this.touchedCount; i++) {
-      this.steps[this.touched[i]] = untouched;
+    this.base += this.tape.length + 1;
+    if (this.base > lastBase) {
+      this.steps.fill(-1);
+      this.base = 0;
     }
-    this.touchedCount = 0;
     this.tape.truncate(0);
+    if (this.isMarked) {
+      this.isMarked = false;
+      this.undo.length = 0;
+    }
     if (this.turning.size > 0) {
       this.turning.clear();
     }
@@ -48,20 +64,17 @@ export class UncertainSlots {
 
   /** What a later `rewind` returns to. */
   mark(): TapeMark {
-    return { steps: this.tape.length, touched: this.touchedCount };
+    this.isMarked = true;
+    return { steps: this.tape.length, undo: this.undo.length };
   }
 
   /** Forgets what was computed since: a long list is worked on item by item, and each item needs the tape but once. */
   rewind(mark: TapeMark): void {
-    for (let i = mark.touched; i < this.touchedCount; i++) {
-      this.steps[this.touched[i]] = untouched;
+    const { undo, steps } = this;
+    for (let i = undo.length - 2; i >= mark.undo; i -= 2) {
+      steps[undo[i]] = undo[i + 1];
     }
-    this.touchedCount = mark.touched;
-    for (let i = 0; i < mark.touched; i++) {
-      if (this.steps[this.touched[i]] >= mark.steps) {
-        this.steps[this.touched[i]] = certain;
-      }
-    }
+    undo.length = mark.undo;
     this.tape.truncate(mark.steps);
   }
 
@@ -70,17 +83,15 @@ export class UncertainSlots {
     for (let slot = first; slot < first + size; slot++) {
       const step = this.step(slot);
       if (step !== untouched) {
-        this.store(slot, step === certain ? undefined : this.tape.gradient(step));
+        this.store(slot, step === certain ? undefined : this.tape.gradient(step, this.usual[slot]));
       }
     }
   }
 
-  /** Forgets what was kept of `size` slots from the first one on. */
+  /** Forgets what was kept of `size` slots from the first one on; what the last statement left on the tape, too. */
   drop(first: number, size: number): void {
+    this.begin();
     for (let slot = first; slot < first + size; slot++) {
-      if (this.step(slot) !== untouched) {
-        this.steps[slot] = untouched;
-      }
       this.store(slot, undefined);
       this.settle(slot);
     }
@@ -162,6 +173,7 @@ export class UncertainSlots {
     this.begin();
     if (this.gradients.length > first) {
       this.gradients.length = first;
+      this.usual.length = first;
     }
     for (const map of [this.lists, this.doubts, this.listDoubts]) {
       for (const slot of map.keys()) {
@@ -173,27 +185,30 @@ export class UncertainSlots {
   }
 
   private step(slot: number): number {
-    return slot < this.steps.length ? this.steps[slot] : untouched;
+    const step = slot < this.steps.length ? this.steps[slot] - this.base : untouched;
+    return step < 0 ? untouched : step - 1;
   }
 
   private touch(slot: number, step: number): void {
     if (slot >= this.steps.length) {
-      const steps = new Int32Array(slot * 2).fill(untouched);
+      const steps = new Int32Array(slot * 2).fill(-1);
       steps.set(this.steps);
       this.steps = steps;
     }
-    if (this.steps[slot] === untouched) {
-      this.touched[this.touchedCount++] = slot;
+    if (this.isMarked) {
+      this.undo.push(slot, this.steps[slot]);
     }
-    this.steps[slot] = step;
+    this.steps[slot] = this.base + 1 + step;
   }
 
   private store(slot: number, gradient: Gradient | undefined): void {
     if (gradient) {
-      while (this.gradients.length < slot) {
+      while (this.gradients.length <= slot) {
         this.gradients.push(undefined);
+        this.usual.push(undefined);
       }
       this.gradients[slot] = gradient;
+      this.usual[slot] = gradient.list;
     } else if (slot < this.gradients.length) {
       this.gradients[slot] = undefined;
     }

@@ -1,7 +1,9 @@
-import { combine, Gradient, Source } from '../evaluation/gradient';
+import { Gradient } from '../evaluation/gradient';
+import { combine } from '../evaluation/gradient-sum';
 import type { Machine, NoValue, Site } from '../evaluation/machine';
 import { nearness } from '../evaluation/operations';
 import { runWithDoubt } from '../evaluation/propagation';
+import { Source } from '../evaluation/source';
 import type { Outcomes } from './outcomes';
 import { residual, type SidesCode, satisfies } from './residual';
 import { search } from './search';

@@ -1,4 +1,5 @@
-import { combine, type Gradient } from '../evaluation/gradient';
+import type { Gradient } from '../evaluation/gradient';
+import { combine } from '../evaluation/gradient-sum';
 import type { Machine, NoValue, Site } from '../evaluation/machine';
 import { runWithDoubt } from '../evaluation/propagation';
 import { type LinearSolution, solveLinear } from './linear-system';

@@ -1,7 +1,7 @@
 import { plainNumberType } from '../../checking/types';
 import type { Operation as MathematicsOperation } from '../../mathematics/operation';
 import { propagateByDifferences } from '../differences';
-import { GradientSum } from '../gradient';
+import { GradientSum } from '../gradient-sum';
 import { type Machine, noValue, type Site } from '../machine';
 import { isMissing } from '../sites';
 

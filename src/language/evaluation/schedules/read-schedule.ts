@@ -1,7 +1,7 @@
 import type { Type } from '../../checking/type';
 import { ownUnit, type QuantityOf } from '../../checking/types';
 import { uncertaintyOf } from '../coverage';
-import { GradientSum } from '../gradient';
+import { GradientSum } from '../gradient-sum';
 import type { Machine } from '../machine';
 import { isMissing } from '../sites';
 import type { ColumnTotal, Value } from '../value';
