@@ -20,7 +20,17 @@ export interface Hover {
   readonly markdown: string;
 }
 
-export type CompletionKind = 'name' | 'field' | 'function' | 'parameter' | 'unit' | 'word' | 'keyword';
+/** What is asked of the files near a sheet: which there are, or which names one of them defines. */
+export type NearbyWanted = { readonly what: 'sheet' | 'table' } | { readonly namesIn: string };
+
+/** The answer, found by the host. */
+export interface Nearby {
+  /** As the sheet would write them. */
+  readonly files?: readonly string[];
+  readonly names?: readonly { readonly name: string; readonly text: string }[];
+}
+
+export type CompletionKind = 'file' | 'name' | 'field' | 'function' | 'parameter' | 'unit' | 'word' | 'keyword';
 
 /** Something that may stand at the cursor. */
 export interface Completion {

@@ -1,7 +1,7 @@
 export { type Allowing, allowingOf } from './allowing';
 export { askedName } from './asked-name';
-export { completionsAt } from './completion';
-export type { Completion, CompletionKind, EditedSheet, Hover, Place } from './contract';
+export { completionsAt, nearbyWanted } from './completion';
+export type { Completion, CompletionKind, EditedSheet, Hover, Nearby, NearbyWanted, Place } from './contract';
 export { type CopyForm, copied, copyForms } from './copied-result';
 export { definitionAt, referencesAt } from './definition';
 export { documentSymbols, type SheetSymbol, type SymbolKind } from './document-symbols';

@@ -16,6 +16,17 @@ export interface FolderFiles {
 /** The folder part of a path in the tree. */
 export const folderOf = (path: string): string => path.slice(0, Math.max(0, path.lastIndexOf('/')));
 
+/** How a sheet at `from` writes the path of another file: the way from its own folder. The inverse of `pathInTree`. */
+export function wayInTree(path: string, from: string): string {
+  const to = path.split('/').filter(Boolean);
+  const here = folderOf(from).split('/').filter(Boolean);
+  let shared = 0;
+  while (shared < here.length && shared < to.length - 1 && here[shared] === to[shared]) {
+    shared++;
+  }
+  return [...here.slice(shared).map(() => '..'), ...to.slice(shared)].join('/');
+}
+
 /** The path in the tree of what the file at `from` calls `written`; or why it is no such path. */
 export function pathInTree(written: string, from: string): { readonly path: string } | { readonly problem: string } {
   const name = written.trim();

@@ -10,9 +10,10 @@ export {
 } from './evaluate-sheet';
 export { type Evidence, evidenceOf } from './evidence';
 export { type Explanation, explain } from './explain';
-export { type FolderFiles, folderOf, pathInTree } from './folder-files';
+export { type FolderFiles, folderOf, pathInTree, wayInTree } from './folder-files';
 export { formatSheet } from './format-sheet';
 export { type LiveValue, liveParagraphs } from './live-prose';
+export { namedValuesIn } from './named-values';
 export { readRows } from './read-rows';
 export { reportInput } from './report-input';
 export { type SavedEdit, savedEdits, savedText, writeResults } from './saved-results';

@@ -130,6 +130,7 @@ function checksIn(sheet: EditedSheet): [string, Listed][] {
 }
 
 function tell(run: vscode.TestRun, test: vscode.TestItem, check: ListedCheck): void {
+  run.appendOutput(`${check.label}\n${check.detail()}\n\n`.replaceAll('\n', '\r\n'), undefined, test);
   if (check.verdict === 'yes') {
     run.passed(test);
     return;

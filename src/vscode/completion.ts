@@ -1,8 +1,10 @@
 import * as vscode from 'vscode';
-import { type CompletionKind, completionsAt } from '../core';
+import { type CompletionKind, completionsAt, nearbyWanted } from '../core';
+import { nearbyOf } from './nearby';
 import type { OpenSheets } from './open-sheets';
 
 const kinds: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
+  file: vscode.CompletionItemKind.File,
   name: vscode.CompletionItemKind.Variable,
   field: vscode.CompletionItemKind.Field,
   function: vscode.CompletionItemKind.Function,
@@ -14,16 +16,21 @@ const kinds: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
 
 /** Offers what may stand at the cursor. */
 export class SheetCompletions implements vscode.CompletionItemProvider {
-  static readonly triggers = ['.', ' ', ':'];
+  static readonly triggers = ['.', ' ', ':', '"', '/'];
 
   constructor(private readonly sheets: OpenSheets) {}
 
-  provideCompletionItems(document: vscode.TextDocument, position: vscode.Position): vscode.CompletionItem[] {
+  async provideCompletionItems(
+    document: vscode.TextDocument,
+    position: vscode.Position,
+  ): Promise<vscode.CompletionItem[]> {
     const spot = this.sheets.spot(document, position);
     if (!spot) {
       return [];
     }
-    return completionsAt(spot.session, spot.cell.id, spot.offset).map((found, index) => {
+    const wanted = nearbyWanted(spot.session, spot.cell.id, spot.offset);
+    const nearby = wanted && (await nearbyOf(this.sheets, spot.sheet.uri, wanted));
+    return completionsAt(spot.session, spot.cell.id, spot.offset, nearby).map((found, index) => {
       const item = new vscode.CompletionItem(found.label, kinds[found.kind]);
       item.detail = found.detail;
       item.documentation = found.page === undefined ? undefined : new vscode.MarkdownString(found.page);

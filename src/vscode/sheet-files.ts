@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { FilePositions, type Place, pathInTree, type RenamedSheet, readSheet, SheetSession } from '../core';
 import type { Edit } from '../text';
+import { filesBelow } from './files-below';
 import type { OpenSheet, OpenSheets } from './open-sheets';
 import { Positions } from './positions';
 
@@ -28,9 +29,6 @@ export async function locationInFile(
   return (edits ?? []).map(({ range }) => new vscode.Location(uri, range));
 }
 
-/** A workspace with more entries than this is not searched to its end. */
-const mostEntries = 20_000;
-
 /** Every sheet of the workspace that holds a word, and the sheet at `from` wherever it lies. */
 export async function sheetsWithWord(sheets: OpenSheets, from: vscode.Uri, word: string): Promise<ReachableSheet[]> {
   const found = new Map<string, ReachableSheet>();
@@ -39,7 +37,7 @@ export async function sheetsWithWord(sheets: OpenSheets, from: vscode.Uri, word:
     found.set(sheet.uri.toString(), asNotebook(sheet));
   }
   const folder = vscode.workspace.getWorkspaceFolder(from)?.uri ?? vscode.Uri.joinPath(from, '..');
-  const files = from.scheme === 'untitled' ? [] : await sheetFilesBelow(folder);
+  const files = from.scheme === 'untitled' ? [] : await filesBelow(folder, /\.kft(\.md)?$/);
   for (const uri of files.filter((file) => !found.has(file.toString()))) {
     const text = await textOf(uri);
     if (text?.includes(word)) {
@@ -110,30 +108,4 @@ async function textOf(uri: vscode.Uri): Promise<string | undefined> {
   } catch {
     return undefined; // Gone, or no text: there is nothing in it to change.
   }
-}
-
-/** Walks the folders itself: a search provider is not there in every kind of workspace. */
-async function sheetFilesBelow(root: vscode.Uri): Promise<vscode.Uri[]> {
-  const found: vscode.Uri[] = [];
-  const folders = [root];
-  let entries = 0;
-  for (const folder of folders) {
-    const listed = await vscode.workspace.fs.readDirectory(folder).then(
-      (list) => list,
-      () => [], // A folder that cannot be listed holds no sheet that could be changed.
-    );
-    for (const [name, type] of listed) {
-      const uri = vscode.Uri.joinPath(folder, name);
-      if (type === vscode.FileType.Directory && !name.startsWith('.') && name !== 'node_modules') {
-        folders.push(uri);
-      } else if (/\.kft(\.md)?$/.test(name) && type !== vscode.FileType.Directory) {
-        found.push(uri);
-      }
-    }
-    entries += listed.length;
-    if (entries > mostEntries) {
-      break;
-    }
-  }
-  return found;
 }

@@ -20,9 +20,16 @@ export function sheetInFront(sheets: OpenSheets): EditedSheet | undefined {
 
 function onlySheet(sheets: OpenSheets): EditedSheet | undefined {
   const seen = vscode.window.visibleNotebookEditors.flatMap(({ notebook }) => sheets.of(notebook) ?? []);
-  const open = seen.length > 0 ? seen : [...sheets.all()];
+  // A notebook whose tab was closed stays in memory for a while.
+  const open = seen.length > 0 ? seen : [...sheets.all()].filter(({ uri }) => tabOf(uri) !== undefined);
   return open.length === 1 ? open[0] : undefined;
 }
+
+/** The group of tabs that a notebook is open in. */
+export const tabOf = (uri: vscode.Uri): vscode.TabGroup | undefined =>
+  vscode.window.tabGroups.all.find(({ tabs }) =>
+    tabs.some(({ input }) => input instanceof vscode.TabInputNotebook && input.uri.toString() === uri.toString()),
+  );
 
 /** The cell that the cursor stands in, in the sheet in front. */
 export function cellInFront(sheets: OpenSheets): { readonly sheet: EditedSheet; readonly cell: string } | undefined {

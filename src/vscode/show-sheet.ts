@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import type { EditedSheet } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
-import { sheetInFront } from './sheet-in-front';
+import { sheetInFront, tabOf } from './sheet-in-front';
 
 /** Brings the sheet that is worked on to the front at its first cell, where its title and its date are filled in. */
 export async function showSheet(sheets: OpenSheets): Promise<void> {
@@ -20,8 +20,6 @@ export async function showSheet(sheets: OpenSheets): Promise<void> {
 /** Shows a notebook where it is open; undefined for a sheet that is open as text. */
 export async function bringToFront({ uri }: EditedSheet): Promise<vscode.NotebookEditor | undefined> {
   const notebook = vscode.workspace.notebookDocuments.find((open) => open.uri.toString() === uri.toString());
-  const isHere = ({ input }: vscode.Tab) =>
-    input instanceof vscode.TabInputNotebook && input.uri.toString() === uri.toString();
-  const group = vscode.window.tabGroups.all.find(({ tabs }) => tabs.some(isHere));
+  const group = tabOf(uri);
   return notebook && vscode.window.showNotebookDocument(notebook, { ...(group && { viewColumn: group.viewColumn }) });
 }

@@ -57,14 +57,14 @@ export class WhyPages implements vscode.TextDocumentContentProvider, vscode.Disp
     return budget ? `${chain}\n\n${budget}\n` : `${chain}\n`;
   }
 
-  async show(target?: Entry | Given): Promise<void> {
+  async show(target?: Entry | Given | vscode.NotebookCell): Promise<void> {
     const sheet = target && 'sheet' in target ? target.sheet : sheetInFront(this.sheets);
     sheet?.update();
     if (!sheet) {
       await vscode.window.showInformationMessage(vscode.l10n.t('Open a sheet first: the chain is that of its values.'));
       return;
     }
-    const name = target && 'name' in target ? target.name : target?.kind === 'value' ? target.value.name : undefined;
+    const name = nameOf(target);
     const wanted = name ?? this.atCursor() ?? (await pickName(sheet));
     if (wanted === undefined) {
       return;
@@ -94,6 +94,13 @@ export class WhyPages implements vscode.TextDocumentContentProvider, vscode.Disp
     const spot = editor && this.sheets.spot(editor.document, editor.selection.active);
     return spot && askedName(spot.session, spot.cell.id, spot.offset);
   }
+}
+
+function nameOf(target: Entry | Given | vscode.NotebookCell | undefined): string | undefined {
+  if (target && 'sheet' in target) {
+    return target.kind === 'value' ? target.value.name : undefined;
+  }
+  return target && 'name' in target ? target.name : undefined;
 }
 
 async function pickName({ session }: EditedSheet): Promise<string | undefined> {

@@ -1,9 +1,11 @@
 import type { Vocabulary } from '../../language';
 import type { Span } from '../../text';
+import { type FileWanted, fileContextAt } from './file-context';
 
 /** What the text before the cursor asks for. `word` is the part typed already. */
 export type Wanted =
   | { readonly kind: 'nothing' }
+  | FileWanted
   | { readonly kind: 'lint' }
   /** A word after a conductor's size; `said` are the words that are there. */
   | { readonly kind: 'conductor word'; readonly said: readonly string[] }
@@ -30,6 +32,10 @@ const formHead = /^[ \t]*[\p{L}_][\p{L}\p{N}_]*[ \t]*=[ \t]*([\p{L}_][\p{L}\p{N}
 
 /** Reads lines rather than the tree, since what is being typed is seldom whole. */
 export function contextAt(text: string, offset: number, vocabulary: Vocabulary): Context {
+  const inFile = fileContextAt(text, offset);
+  if (inFile) {
+    return inFile;
+  }
   const lineStart = text.lastIndexOf('\n', offset - 1) + 1;
   const before = text.slice(lineStart, offset);
   const word = wordBefore.exec(before)![0];

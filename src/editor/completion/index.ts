@@ -2,27 +2,47 @@ import { showValue } from '../../display';
 import type { FunctionDefinition, Parameter, Program, Type } from '../../language';
 import { rules } from '../../lints';
 import { unitWords } from '../../units';
-import type { Completion, CompletionKind, EditedSheet } from '../contract';
+import type { Completion, CompletionKind, EditedSheet, Nearby, NearbyWanted } from '../contract';
 import { accepted, functionPageOf } from '../hover/function';
 import { fieldMeaning } from '../hover/name';
 import { functionNamed, functionsOf } from '../known-functions';
 import { contextAt, type Wanted } from './context';
+import { fileContextAt } from './file-context';
 
 /** What may stand at an offset of a cell, the likeliest first. */
-export function completionsAt({ program }: EditedSheet, cell: string, offset: number): Completion[] {
+export function completionsAt(
+  { program }: EditedSheet,
+  cell: string,
+  offset: number,
+  nearby: Nearby = {},
+): Completion[] {
   const text = program.tree(cell)?.text;
   if (text === undefined) {
     return [];
   }
   const { wanted, replaces } = contextAt(text, offset, program.library.vocabulary);
-  return [...offers(program, wanted)].map((offer) => ({ ...offer, text: offer.text ?? offer.label, replaces }));
+  return [...offers(program, wanted, nearby)].map((offer) => ({ ...offer, text: offer.text ?? offer.label, replaces }));
+}
+
+/** What a host is to find out before it asks for completions; undefined where the sheet itself tells all. */
+export function nearbyWanted({ program }: EditedSheet, cell: string, offset: number): NearbyWanted | undefined {
+  const wanted = fileContextAt(program.tree(cell)?.text ?? '', offset)?.wanted;
+  return wanted && (wanted.kind === 'file' ? { what: wanted.what } : { namesIn: wanted.file });
 }
 
 type Offer = Omit<Completion, 'text' | 'replaces'> & { readonly text?: string };
 
-function* offers(program: Program, wanted: Wanted): Generator<Offer> {
+function* offers(program: Program, wanted: Wanted, nearby: Nearby): Generator<Offer> {
   switch (wanted.kind) {
     case 'nothing':
+      return;
+    case 'file':
+      yield* [...(nearby.files ?? [])].sort(byDepth).map((file) => offer('file', file));
+      return;
+    case 'name of sheet':
+      yield* (nearby.names ?? [])
+        .filter(({ name }) => !wanted.said.includes(name))
+        .map(({ name, text }) => offer('name', name, text));
       return;
     case 'lint':
       yield* rules.map((rule) => offer('word', rule.id, rule.summary));
@@ -59,7 +79,10 @@ function* offers(program: Program, wanted: Wanted): Generator<Offer> {
   }
 }
 
-const statementWords = ['check', 'solve', 'allow'];
+const statementWords = ['check', 'solve', 'input', 'use', 'allow'];
+
+/** Files of the sheet's own folder stand first. */
+const byDepth = (a: string, b: string): number => a.split('/').length - b.split('/').length || a.localeCompare(b);
 const expressionWords = ['in', 'if', 'yes', 'no', 'and', 'or', 'not'];
 
 const offer = (kind: CompletionKind, label: string, detail?: string): Offer => ({ kind, label, detail });

@@ -46,6 +46,26 @@ describe('a sheet that takes names from another one', () => {
     equal(open.range.start.line, 1, 'its line');
   });
 
+  it('is helped to the names of files near it, and of what stands in them', async () => {
+    await writeFile('named/meters.kft.md', fenced('pocket = meter(reading: 1 %)\nsupply = 208 V'));
+    await writeFile('named/loads.csv', 'load\n3 A\n');
+    const text = fenced('use  from "meters.kft.md"\nuse supply from ""\nrows = schedule ""');
+    const notebook = await show(await writeFile('named/sheet.kft.md', text));
+    const cell = notebook.cellAt(0);
+    const labels = async (line: number, character: number) => {
+      const { items } = await vscode.commands.executeCommand<vscode.CompletionList>(
+        'vscode.executeCompletionItemProvider',
+        cell.document.uri,
+        new vscode.Position(line, character),
+      );
+      const { Variable, File } = vscode.CompletionItemKind; // The editor adds words and snippets of its own.
+      return items.filter(({ kind }) => kind === Variable || kind === File).map(({ label }) => label);
+    };
+    equal(await labels(0, 4), ['pocket', 'supply'], 'names');
+    includes((await labels(1, 17)).join(), 'meters.kft.md');
+    includes((await labels(2, 17)).join(), 'loads.csv');
+  });
+
   it('says what is wrong when the other sheet is not there', async () => {
     const notebook = await show(await writeFile('shared/lost.kft.md', fenced('use supply from "gone.kft.md"')));
     const { uri } = notebook.cellAt(0).document;
