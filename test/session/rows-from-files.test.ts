@@ -56,6 +56,13 @@ function rowsOf(content: string | Uint8Array, formulas = ''): string[][] {
 }
 
 describe('rows of a file', () => {
+  it('say how a number is written that they have in another way', () => {
+    const told = (cell: string) => problemsOf(`load\n2 kVA\n3 kVA\n"${cell}"\n`).join();
+    assert.match(told('1,200 kVA'), /line 4, column 1: .* Write `1200`\./);
+    assert.match(told('1,5 kVA'), /The decimal sign is a point. Write `1\.5`\./);
+    assert.match(told('$5.00'), /Money has its currency behind it: `5\.00 USD`\./);
+  });
+
   it('are typed as those below a schedule are, formulas and all', () => {
     const csv =
       'tag,load,volts,conductor,spare\nP1,9.6 kVA,240 V,6 AWG Cu THHN,no\nLP-2,1.2 kVA,120 V,12 AWG Cu THHN,yes\n';

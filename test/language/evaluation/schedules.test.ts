@@ -91,6 +91,15 @@ describe('a schedule', () => {
     assert.equal(program.diagnostics('0').length, 1);
   });
 
+  it('passes over no row that something is wrong with, whatever asks which are known', () => {
+    const program = programOf(
+      'p = schedule\n  | tag | load |\n  | a | 2 kW |\n  | b | 3 V |\n  | c |  |\nsum(p.load where known(p.load))',
+    );
+    const messages = program.diagnostics('0').map(({ message }) => message);
+    assert.equal(messages.length, 2);
+    assert.match(messages[1], /row 2 \(`b`\) of `p` has none: what stands in `load` cannot be used. Correct it there/);
+  });
+
   it('tells only so many of rows that come to nothing', () => {
     const rows = Array.from({ length: 300 }, () => '  | 0 A |').join('\n');
     const diagnostics = programOf(`p = schedule\n  | amps |\n${rows}\n  r = 3 V / amps`).diagnostics('0');

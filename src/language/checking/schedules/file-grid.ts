@@ -12,6 +12,8 @@ interface ReadCells {
   readonly tree: SyntaxTree;
   /** Expression of each cell, by row and column; -1 empty, -2 no value. */
   readonly nodes: Int32Array;
+  /** What is wrong with the writing of a cell, by its index in `nodes`, where that is known. */
+  readonly faults: ReadonlyMap<number, string>;
   readonly columns: readonly GridColumn[];
 }
 
@@ -57,11 +59,13 @@ export class FileGrid implements Grid {
   }
 
   unreadable(row: number, column: number, name: string): Diagnostic {
+    const fault = this.cells.faults.get(row * this.columns.length + column);
+    const advice = fault ?? 'Write a number with its unit, or leave the cell empty.';
     return {
       code: 'unlike-cell',
       severity: 'error',
       span: this.nowhere(row, column),
-      message: `\`${this.text(row, column)}\` is not one value, and the other cells of \`${name}\` are values. Write a number with its unit, or leave the cell empty.`,
+      message: `\`${this.text(row, column)}\` is not one value, and the other cells of \`${name}\` are values. ${advice}`,
     };
   }
 
@@ -154,33 +158,44 @@ function readCells(given: GivenRows, library: Library): ReadCells {
     }
   }
   const tree = parse(lines.join('\n'), library.vocabulary, { readUnit });
-  fill(tree, order, nodes);
-  const cells: ReadCells = { tree, nodes, columns: headings.map(({ name }) => ({ name, nameNode: -1 })) };
+  const cells: ReadCells = {
+    tree,
+    nodes,
+    faults: fill(tree, order, nodes),
+    columns: headings.map(({ name }) => ({ name, nameNode: -1 })),
+  };
   known.set(given, { library, cells });
   return cells;
 }
 
 /** Notes the expression of each cell; one that shows a problem is no value. */
-function fill(tree: SyntaxTree, order: ReadonlyMap<number, number>, nodes: Int32Array): void {
+function fill(tree: SyntaxTree, order: ReadonlyMap<number, number>, nodes: Int32Array): Map<number, string> {
   const rows = [...children(tree, tree.statements[0])].filter((child) => tree.kinds[child] === Node.Row);
+  const faults = new Map<number, string>();
   let next = 0;
-  const problems = tree.diagnostics.map(({ span }) => span.start);
+  const problems = tree.diagnostics;
   for (const row of rows) {
     const cell = tree.firstChildren[row];
     const { end } = spanOf(tree, row);
-    let isBroken = false;
-    while (next < problems.length && problems[next] <= end) {
-      isBroken ||= problems[next] >= tree.starts[row];
-      next++;
+    let broken: Diagnostic | undefined;
+    for (; next < problems.length && problems[next].span.start <= end; next++) {
+      broken ??= problems[next].span.start >= tree.starts[row] ? problems[next] : undefined;
     }
     const kind = cell < 0 ? Node.Error : (tree.kinds[cell] as Node);
     const index = order.get(tree.starts[row]);
     if (index === undefined) {
       continue;
     }
-    nodes[index] = isBroken || kind === Node.Error || kind === Node.Empty ? unreadableCell : cell;
+    nodes[index] = broken || kind === Node.Error || kind === Node.Empty ? unreadableCell : cell;
+    if (broken && !saysNothingMore.has(broken.code)) {
+      faults.set(index, broken.message);
+    }
   }
+  return faults;
 }
+
+/** What a cell that is no value says anyhow. */
+const saysNothingMore: ReadonlySet<string> = new Set(['unexpected-text', 'missing-expression', 'unexpected-character']);
 
 /** `load (kVA)` and `load [kVA]` name a column and the unit of its bare numbers. */
 function readHeading(text: string): { name: string; unit: string } {

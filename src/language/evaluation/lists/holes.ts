@@ -22,7 +22,8 @@ export function holeMessage(what: string, holes: Holes | undefined): string {
     return `${what} needs a value at every place of the list, and one has none.`;
   }
   const none = holes!.size > 1 ? ` has none, nor have ${holes!.size - 1} more` : ' has none';
-  return `${what} needs every value, and ${first.place}${none}: ${first.why}. Put it in, or leave such places out: \`where known(…)\`.`;
+  const advice = first.isEmpty ? 'Put it in, or leave such places out: `where known(…)`.' : 'Correct it there.';
+  return `${what} needs every value, and ${first.place}${none}: ${first.why}. ${advice}`;
 }
 
 /** Stands for a list that could not be used because of its holes. */

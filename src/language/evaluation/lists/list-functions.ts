@@ -61,7 +61,10 @@ export class ManySite implements Site {
   }
 }
 
-/** `known(list)`: whether each item has a value. */
+/**
+ * `known(list)`: whether each item has a value. A place that something is wrong with is not a place left open: it has no
+ * answer, so that no total passes it over.
+ */
 export class KnownSite implements Site {
   constructor(
     private readonly list: number,
@@ -70,10 +73,17 @@ export class KnownSite implements Site {
 
   run(machine: Machine): void {
     const list = machine.objects[this.list];
-    machine.objects[this.target] = isMissing(list)
-      ? noValue
-      : Float64Array.from(list as ArrayLike<unknown>, (item) =>
-          (typeof item === 'number' ? Number.isFinite(item) : !isMissing(item)) ? 1 : 0,
-        );
+    if (isMissing(list)) {
+      machine.objects[this.target] = noValue;
+      return;
+    }
+    const faults = new Map([...(machine.holes.get(list as object) ?? [])].filter(([, { isEmpty }]) => !isEmpty));
+    const answers = Float64Array.from(list as ArrayLike<unknown>, (item, index) =>
+      faults.has(index) ? Number.NaN : (typeof item === 'number' ? Number.isFinite(item) : !isMissing(item)) ? 1 : 0,
+    );
+    machine.objects[this.target] = answers;
+    if (faults.size > 0) {
+      machine.holes.set(answers, faults);
+    }
   }
 }
