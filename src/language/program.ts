@@ -68,6 +68,8 @@ export interface CallRecord {
   readonly node: number;
   /** True where a schedule is laid out as such calls and nobody wrote one: what it chooses for itself is used nowhere. */
   readonly isImplied?: true;
+  /** Why such a row comes to no result, though it has what the calls are known by; the first such row alone has it. */
+  readonly unjudged?: string;
   /** For a call of a schedule's row: the cells that its arguments stand in, by parameter. */
   readonly argumentNodes?: ReadonlyMap<string, number>;
 }

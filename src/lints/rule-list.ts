@@ -34,6 +34,7 @@ import { overPreciseResult } from './rules/over-precise-result';
 import { parallelTooSmall } from './rules/parallel-too-small';
 import { prefixSlip } from './rules/prefix-slip';
 import { racewayOverfilled } from './rules/raceway-overfilled';
+import { rowNotJudged } from './rules/row-not-judged';
 import { sharedHeatingBranch } from './rules/shared-heating-branch';
 import { smallConductorLimit } from './rules/small-conductor-limit';
 import { tableTemperature } from './rules/table-temperature';
@@ -86,6 +87,7 @@ export const rules: readonly Lint[] = [
   prefixSlip,
   fahrenheitSlip,
   overPreciseResult,
+  rowNotJudged,
   unusedName,
   allowWithoutEffect,
 ];

@@ -45,6 +45,14 @@ const circuits: readonly string[] = [
 const fields = ['load', 'voltage', 'length', 'conductor', 'ocpd', 'continuous', 'kind'];
 
 describe('rows of a schedule of circuits', () => {
+  it('are known by headings with capitals, too', () => {
+    const small =
+      'p = schedule\n  | tag | load | voltage | conductor | ocpd |\n  | a | 30 A | 240 V | 14 AWG Cu THHN | 40 A |';
+    const large = small.replace('load', 'Load').replace('conductor', 'Conductor').replace('ocpd', 'OCPD');
+    assert.ok(messages(small).some((message) => message.startsWith('undersized-conductor')));
+    assert.deepEqual(messages(large), messages(small));
+  });
+
   it('have the findings that the same circuits have on lines of their own', () => {
     for (const circuit of circuits) {
       const cells = circuit.split(', ');

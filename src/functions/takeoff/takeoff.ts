@@ -117,6 +117,9 @@ export const takeoff = defineFunction({
     if (wrong) {
       return wrong;
     }
+    if (!counts) {
+      call.assume('one conductor in each run: counts not given');
+    }
     if (waste === 0 && !call.given('waste')) {
       call.assume('no waste added: waste not given');
     }

@@ -7,6 +7,7 @@ import type { Type } from '../checking/type';
 import { unknownType } from '../checking/types';
 import { CallSite } from '../evaluation/call-site';
 import { sizeOf } from '../evaluation/layout';
+import { NoValue } from '../evaluation/machine';
 import type { Runner } from '../evaluation/runner';
 import { columnSlots, scheduleOf, takeItem } from '../evaluation/schedules/row-replay';
 import { Listener } from '../evaluation/watch';
@@ -40,6 +41,8 @@ export class RowShape {
     private readonly statement: Statement,
     private readonly definition: FunctionDefinition,
     private readonly columns: readonly ShapedColumn[],
+    /** Groups of columns of which a row must have one each to be such a call. */
+    private readonly wanted: readonly (readonly string[])[],
   ) {
     this.defaults = Object.entries(definition.parameters).map(([parameter, spec]) => {
       return { parameter, spec, nodes: [], type: unknownType };
@@ -57,14 +60,14 @@ export class RowShape {
       const definition = functions.get(name);
       const columns = definition && !called.has(name) ? columnsFor(definition, schedule, statement.compiled!.slot) : [];
       if (wanted.every((names) => columns.some((column) => names.includes(column.name)))) {
-        return columns.length > 0 ? new RowShape(runner, statement, definition!, columns) : undefined;
+        return columns.length > 0 ? new RowShape(runner, statement, definition!, columns, wanted) : undefined;
       }
     }
     return undefined;
   }
 
-  /** What the function tells of one row; nothing where it comes to no result, since the sheet does not call it. */
-  callIn(row: number, place: RowPlace): CallRecord[] {
+  /** What the function tells of one row; where it comes to no result, why, if `tellsFailure` and the row is such a call. */
+  callIn(row: number, place: RowPlace, tellsFailure: boolean): CallRecord[] {
     const { machine } = this.runner;
     const { cells } = scheduleOf(this.statement)!;
     const mark = machine.mark();
@@ -79,9 +82,14 @@ export class RowShape {
       const listener = new Listener('facts');
       const inputs = call.arguments.map(({ parameter }) => (slots.has(parameter) ? [slots.get(parameter)!] : []));
       new CallSite(call, cells, inputs, target, listener).run(machine);
-      return listener.calls
+      const told = listener.calls
         .filter(({ result }) => result)
         .map((watched) => this.record(callRecord(watched), row, place));
+      const failure = machine.objects[target];
+      const isMeant = this.wanted.every((names) => given.some(({ name }) => names.includes(name)));
+      return tellsFailure && isMeant && failure instanceof NoValue && failure.message
+        ? [this.unjudged(failure.message, place)]
+        : told;
     } finally {
       machine.forget(mark);
     }
@@ -106,6 +114,21 @@ export class RowShape {
       bound[this.places.get(name)!] = word === undefined ? argument : { ...argument, word };
     }
     return { kind: 'library', node, nameNode: node, definition, arguments: bound, result };
+  }
+
+  private unjudged(why: string, { span, node }: RowPlace): CallRecord {
+    const { definition, statement } = this;
+    return {
+      function: definition.name,
+      cell: statement.cell.id,
+      span,
+      nameSpan: span,
+      arguments: new Map(),
+      facts: [],
+      node,
+      isImplied: true,
+      unjudged: why,
+    };
   }
 
   private record(record: CallRecord, row: number, { span, node }: RowPlace): CallRecord {
@@ -137,12 +160,15 @@ function columnsFor(definition: FunctionDefinition, schedule: ScheduleMeaning, f
   const slots = columnSlots(schedule, first);
   const columns = [...schedule.written, ...schedule.computed];
   return columns.flatMap((column): ShapedColumn[] => {
-    const { name, type } = column;
+    const { type } = column;
+    // A heading of a spreadsheet begins with a capital as often as not.
+    const small = column.name.toLowerCase();
+    const name = columns.some((other) => other.name === small) ? column.name : small;
     const spec = Object.hasOwn(definition.parameters, name) ? definition.parameters[name] : undefined;
     if (!spec || spec.repeated || type.kind === 'unknown') {
       return [];
     }
-    const shaped = { name, spec, type, slot: slots.get(name)!, ...('nodes' in column && column) };
+    const shaped = { ...('nodes' in column && column), name, spec, type, slot: slots.get(column.name)! };
     if ('choice' in spec) {
       return type.kind === 'text' && 'words' in column ? [shaped] : [];
     }

@@ -24,12 +24,15 @@ export function* rowsOf(runner: Runner, statement: Statement): Generator<RowResu
   if (formulas.length === 0 && !shape) {
     return;
   }
+  let tellsFailure = true;
   for (let row = 0; row < schedule.rows; row++) {
     const place = placeOf(schedule, row);
     const records = formulas
       .filter((column) => hasInputs(runner, statement, column, row))
       .flatMap((column) => callsInRow(runner, statement, column, row, place));
-    records.push(...(shape?.callIn(row, place) ?? []));
+    const shaped: CallRecord[] = shape?.callIn(row, place, tellsFailure) ?? [];
+    tellsFailure &&= shaped.every(({ unjudged }) => unjudged === undefined);
+    records.push(...shaped);
     if (records.length > 0) {
       yield {
         tree: schedule.cells.tree,
