@@ -21,6 +21,8 @@ function blockLatex(block: Block): string {
       return `\\[ ${textLatex(`${block.text}, ${block.because}`)} \\]`;
     case 'assumption':
       return `\\[ ${textLatex(`Assumed: ${block.text}`)} \\]`;
+    case 'drawing':
+      return `\\[ ${textLatex(block.text)} \\]`;
     case 'missing':
       return `\\[ ${textLatex(`${block.name ?? 'This line'} ${block.text}.`)} \\]`;
   }

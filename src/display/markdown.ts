@@ -26,6 +26,8 @@ function blockMarkdown(block: Block): string {
       return verdictMarkdown(block);
     case 'table':
       return tableMarkdown(block);
+    case 'drawing':
+      return `*${escapeMarkdown(block.text)}*`;
     case 'group':
       return groupMarkdown(block);
     case 'missing':

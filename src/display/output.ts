@@ -1,3 +1,5 @@
+import type { Drawing } from '../drawing';
+
 /**
  * What a cell shows, as data that each host draws in its own way: the notebook as Markdown with typeset maths, the
  * terminal as text, later the report. Numbers are rounded and formulas are LaTeX *and* text already; hosts only lay out.
@@ -36,6 +38,8 @@ export type Block =
       /** True when the last row holds totals. */
       readonly totalled?: boolean;
     }
+  /** A picture, with all that it says in words. */
+  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string }
   /** Steps of a call, folded when long. */
   | { readonly kind: 'group'; readonly title: string; readonly blocks: readonly Block[] }
   /** No result, and why. */

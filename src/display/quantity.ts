@@ -46,15 +46,23 @@ export function shownQuantity(q: QuantityValue, digits: number = usualDigits): S
 /** The uncertainty to two significant digits and the value to the same place (GUM 7.2.6). */
 function uncertain(value: number, low: number, high: number, unit: Unit): ShownQuantity {
   const limits = (high - low) / 2;
-  const size = Math.max(Math.abs(value), limits);
-  const exponent = needsExponent(size) ? exponentOf(size) : 0;
-  // The place of the second digit once it is rounded: 0.0996 becomes 0.10.
-  const decimals = 1 - Number(limits.toExponential(1).split('e')[1]) + exponent;
+  const { decimals, exponent } = uncertainPlace(value, limits);
   const lopsided = Math.abs(high + low - 2 * value) > 0.1 * limits;
   const round = (x: number) => roundToPlace(x, decimals, exponent);
   return lopsided
     ? { unit, form: 'interval', value: round(value), low: round(low), high: round(high) }
     : { unit, form: 'plus-minus', value: round(value), limits: round(limits) };
+}
+
+/** The place that a value with such limits is rounded to, and the power of ten that is taken out before. */
+export function uncertainPlace(
+  value: number,
+  limits: number,
+): { readonly decimals: number; readonly exponent: number } {
+  const size = Math.max(Math.abs(value), limits);
+  const exponent = needsExponent(size) ? exponentOf(size) : 0;
+  // The place of the second digit once it is rounded: 0.0996 becomes 0.10.
+  return { decimals: 1 - Number(limits.toExponential(1).split('e')[1]) + exponent, exponent };
 }
 
 /** A value as it goes into a formula: the estimate alone, since the doubt is stated beside the result. */

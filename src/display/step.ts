@@ -7,7 +7,7 @@ import type { Block } from './output';
 import { equationBlock, solutionBlock } from './solution';
 import { showValue } from './value';
 import { valueTable } from './value-table';
-import { verdictBlock } from './verdict';
+import { verdictBlocks } from './verdict';
 
 /** Steps as blocks, in order; `statement` is the one that they are all of, absent inside a call. */
 export function stepsBlocks(steps: readonly Step[], statement?: StatementResult): Block[] {
@@ -43,7 +43,7 @@ function stepBlocks(step: Step, place: Place): Block[] {
     case 'assumption':
       return [{ kind: 'assumption', text: step.text }];
     case 'comparison':
-      return [verdictBlock(step, statement)];
+      return verdictBlocks(step, statement);
     case 'row':
       return [{ kind: 'group', title: `Worked for ${step.row.replaceAll('`', '')}`, blocks: stepsBlocks(step.steps) }];
     case 'call':

@@ -35,6 +35,8 @@ function blockLines(block: Block, paint: Painter): string[] {
       return verdictLines(block, paint);
     case 'table':
       return tableLines(block);
+    case 'drawing':
+      return [`  ${oneLine(block.text)}`];
     case 'group':
       return [
         oneLine(block.title),

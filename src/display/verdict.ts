@@ -1,11 +1,21 @@
 import type { StatementResult, Step, Value, Verdict } from '../language';
 import { roundForCheck } from './comparison';
 import { sideOf } from './formula';
+import { intervalBlock } from './interval';
 import type { Block } from './output';
 import { showValue } from './value';
 
-/** A check with both sides, its verdict and what it has to spare. */
-export function verdictBlock(step: Step & { kind: 'comparison' }, statement: StatementResult | undefined): Block {
+/** A check with both sides, its verdict and what it has to spare; then a picture where doubt decides. */
+export function verdictBlocks(step: Step & { kind: 'comparison' }, statement: StatementResult | undefined): Block[] {
+  const block = verdictBlock(step, statement);
+  const picture = step.doubtful && intervalBlock(step.doubtful, block);
+  return picture ? [block, picture] : [block];
+}
+
+function verdictBlock(
+  step: Step & { kind: 'comparison' },
+  statement: StatementResult | undefined,
+): Block & { kind: 'verdict' } {
   const outcome = step.result.kind === 'boolean' ? step.result : undefined;
   const verdict = outcome?.value === true ? 'yes' : outcome?.value === 'cannot tell' ? 'cannot tell' : 'no';
   const shown = sideOf(roundForCheck(step.substituted ?? step.formula, verdict));

@@ -1,4 +1,5 @@
 import { verdictWords } from '../display';
+import type { Drawing } from '../drawing';
 
 /**
  * A report as data, before any format: what it says and in which order. Numbers are rounded and formulas are LaTeX *and*
@@ -50,6 +51,8 @@ export type Part =
       readonly label: string;
       readonly notes: readonly string[];
     } & Maths)
+  /** A picture, with all that it says in words for a format that holds none. */
+  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string }
   /** The steps of one call. */
   | { readonly kind: 'group'; readonly title: string; readonly parts: readonly Part[] }
   | { readonly kind: 'signatures'; readonly lines: readonly { readonly role: string; readonly name: string }[] };

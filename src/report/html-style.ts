@@ -1,9 +1,12 @@
+import { drawingStyle } from '../drawing';
+
 /** The style of the web page: readable on a screen, light and dark, and set for paper when printed. */
 export const style = `
 :root { color-scheme: light dark; --ink: #1b1b1b; --paper: #fff; --faint: #555; --line: #b5b5b5; --head: #eef1f4;
-  --no: #a4161a; --yes: #14632a; --doubt: #7a4b00; }
+  --no: #a4161a; --yes: #14632a; --doubt: #7a4b00;
+  --kf-ink: var(--ink); --kf-faint: var(--faint); --kf-paper: var(--paper); --kf-fill: #a9c4e6; }
 @media screen and (prefers-color-scheme: dark) { :root { --ink: #e8e8e8; --paper: #1d1f21; --faint: #b4b4b4;
-  --line: #5a5a5a; --head: #2b2f33; --no: #ff9a9a; --yes: #8fdca5; --doubt: #f2c879; } }
+  --line: #5a5a5a; --head: #2b2f33; --no: #ff9a9a; --yes: #8fdca5; --doubt: #f2c879; --kf-fill: #3d638f; } }
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 62rem; padding: 1.5rem; font: 1rem/1.5 system-ui, "Segoe UI", "DejaVu Sans", sans-serif;
   color: var(--ink); background: var(--paper); }
@@ -32,6 +35,8 @@ tfoot td { font-weight: 600; border-top: 2px solid var(--ink); }
 .yes { color: var(--yes); } .no { color: var(--no); } .doubt { color: var(--doubt); }
 .group { border-left: 3px solid var(--line); padding-left: .9rem; margin: .7rem 0; }
 .group > .title { font-weight: 600; margin: .2rem 0; overflow-wrap: anywhere; }
+${drawingStyle}
+.drawing { margin: .2rem 0 .8rem; overflow-x: auto; }
 blockquote { margin: .8rem 0; padding-left: 1rem; border-left: 4px solid var(--line); }
 pre { overflow-x: auto; padding: .6rem; border: 1px solid var(--line); white-space: pre-wrap; }
 code { font-family: ui-monospace, "DejaVu Sans Mono", monospace; font-size: .92em; }
@@ -41,7 +46,7 @@ a { color: inherit; }
   @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; }
   @bottom-left { content: var(--foot); font: 9pt sans-serif; } }
 @media print { body { max-width: none; padding: 0; font-size: 10pt; }
-  h2, h3, h4, h5, .title { break-after: avoid; } tr, .step, .banner, .signatures { break-inside: avoid; }
+  h2, h3, h4, h5, .title { break-after: avoid; } tr, .step, .banner, .drawing, .signatures { break-inside: avoid; }
   thead { display: table-header-group; } tfoot { display: table-row-group; } .wide { overflow: visible; }
   .wide > table { min-width: 0; } }
 `;

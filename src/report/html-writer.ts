@@ -1,4 +1,5 @@
 import { escapeHtml, verdictWords } from '../display';
+import { svgOf, svgText } from '../drawing';
 import { type Inline, message, type Part, type ReportDocument, type Table, type Verdict } from './document';
 import { style } from './html-style';
 
@@ -76,6 +77,8 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
         const label = part.label && `${escapeHtml(part.label)}: `;
         return `<p class="step">${verdict(part.verdict)} ${label}${this.maths(part.latex)}${this.notes(part.notes)}</p>`;
       }
+      case 'drawing':
+        return `<div class="drawing">${svgText(svgOf(part.drawing))}</div>`;
       case 'group':
         return `<div class="group"><p class="title">${escapeHtml(part.title)}</p>\n${this.parts(part.parts)}</div>`;
       case 'signatures':

@@ -43,6 +43,8 @@ function partText(part: Part): string {
       const notes = part.notes.map((note) => ` — ${inlineText(message(note))}`).join('');
       return `**${verdictWords[part.verdict]}** — ${label}$${part.latex}$${notes}`;
     }
+    case 'drawing':
+      return `*${escapeMarkdown(part.text)}*`;
     case 'group':
       return [`**${escapeMarkdown(part.title)}**`, partsText(part.parts)].filter(Boolean).join('\n\n');
     case 'signatures':

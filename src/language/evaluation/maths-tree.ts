@@ -4,18 +4,23 @@ import { children, Node, Operator, textOf } from '../syntax/tree';
 import type { Replay } from './replay';
 import type { Maths } from './trace';
 
-const binaries = {
-  [Operator.Add]: '+',
-  [Operator.Subtract]: '-',
-  [Operator.Multiply]: '*',
-  [Operator.Divide]: '/',
-  [Operator.Power]: '^',
+/** The operators that compare, as they are written. */
+export const comparisonSigns = {
   [Operator.Equal]: '==',
   [Operator.NotEqual]: '!=',
   [Operator.Less]: '<',
   [Operator.LessOrEqual]: '<=',
   [Operator.Greater]: '>',
   [Operator.GreaterOrEqual]: '>=',
+} as const;
+
+const binaries = {
+  ...comparisonSigns,
+  [Operator.Add]: '+',
+  [Operator.Subtract]: '-',
+  [Operator.Multiply]: '*',
+  [Operator.Divide]: '/',
+  [Operator.Power]: '^',
   [Operator.And]: 'and',
   [Operator.Or]: 'or',
 } as const;

@@ -94,16 +94,20 @@ const overRange = (type: QuantityOf, end: number): Value => ({
 /** Less doubt than this, of the value, is what rounding leaves where doubts cancel. */
 const roundingDoubt = 1e-11;
 
-function withGradient(value: Value, gradient: Gradient | undefined): Value {
-  if (value.kind !== 'quantity' || !gradient) {
+const withGradient = (value: Value, gradient: Gradient | undefined): Value =>
+  value.kind === 'quantity' ? doubted(value, gradient) : value;
+
+function doubted(value: QuantityValue, gradient: Gradient | undefined): QuantityValue {
+  if (!gradient) {
     return value;
   }
   const uncertainty = uncertaintyOf(value.base, gradient);
   return uncertainty.standard <= roundingDoubt * Math.abs(value.base) ? value : { ...value, uncertainty };
 }
 
-const uncertainQuantity = (type: QuantityOf, base: number, gradient: Gradient | undefined): Value =>
-  withGradient(quantityValue(type, base), gradient);
+/** A quantity with what is known of it. */
+export const uncertainQuantity = (type: QuantityOf, base: number, gradient: Gradient | undefined): QuantityValue =>
+  doubted(quantityValue(type, base), gradient);
 
 export const quantityValue = (type: Type & { kind: 'quantity' }, base: number): QuantityValue => ({
   kind: 'quantity',

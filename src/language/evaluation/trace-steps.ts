@@ -1,16 +1,12 @@
-import { differenceOn } from '../checking/arithmetic';
 import type { Statement } from '../checking/binding';
 import type { Meaning } from '../checking/meaning';
-import type { Type } from '../checking/type';
 import { solutionSteps } from '../solving/solution-steps';
-import { children, Node, Operator, type SyntaxTree, spanOf } from '../syntax/tree';
+import { children, Node, spanOf } from '../syntax/tree';
+import { comparisonStep } from './comparison-step';
 import { mathsOf, substitutedOf } from './maths-tree';
-import { nearness } from './operations';
-import { quantityValue } from './read-value';
 import type { Replay } from './replay';
 import { sheetCallSteps } from './sheet-call-steps';
 import type { AssumptionStep, CallStep, Step, TakenStep, Trace } from './trace';
-import type { Value } from './value';
 import { type Listener, letterSymbol, type WatchedCall } from './watch';
 
 interface Told {
@@ -50,13 +46,7 @@ export function traceOf({ statement, replay, listener, name, remark, there }: To
       }),
     );
   } else if (isCheck) {
-    steps.push({
-      kind: 'comparison',
-      formula: mathsOf(replay, expression),
-      substituted: substitutedOf(replay, expression),
-      result,
-      margin: marginOf(replay, expression),
-    });
+    steps.push(comparisonStep(replay, expression, result));
   } else if (result.kind !== 'record') {
     // A record is shown by its fields; a formula line would say nothing.
     steps.push({
@@ -114,36 +104,3 @@ function assumptionsIn(meaning: Meaning, node: number): AssumptionStep[] {
 export const once = (steps: readonly AssumptionStep[]): AssumptionStep[] => [
   ...new Map(steps.map((step) => [step.text, step])).values(),
 ];
-
-/** How far a comparison of quantities is from turning: positive when it passes. */
-function marginOf(run: Replay, node: number): Value | undefined {
-  const { tree, types } = run.frame.meaning;
-  const comparison = ungroup(tree, node);
-  const operator = tree.operators[comparison] as Operator;
-  const left = tree.firstChildren[comparison];
-  const right = left < 0 ? -1 : tree.nextSiblings[left];
-  if (tree.kinds[comparison] !== Node.Binary || operator < Operator.Less || operator > Operator.GreaterOrEqual) {
-    return undefined;
-  }
-  const a = run.value(left);
-  const b = run.value(right);
-  const type: Type = types[left];
-  // How far a reading over range lies from a limit is not known.
-  if (
-    a?.kind !== 'quantity' ||
-    b?.kind !== 'quantity' ||
-    type.kind !== 'quantity' ||
-    types[right].kind !== 'quantity'
-  ) {
-    return undefined;
-  }
-  const isBelow = operator === Operator.Less || operator === Operator.LessOrEqual;
-  const margin = isBelow ? b.base - a.base : a.base - b.base;
-  // What the comparison takes for equal has nothing to spare.
-  const isNothing = Math.abs(margin) <= nearness * Math.max(Math.abs(a.base), Math.abs(b.base));
-  return quantityValue(type.quantity.kind === 'absolute' ? differenceOn(type) : type, isNothing ? 0 : margin);
-}
-
-function ungroup(tree: SyntaxTree, node: number): number {
-  return tree.kinds[node] === Node.Group ? ungroup(tree, tree.firstChildren[node]) : node;
-}

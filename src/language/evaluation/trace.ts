@@ -1,5 +1,5 @@
 import type { Span, TableReference } from '../../text';
-import type { Value } from './value';
+import type { QuantityValue, Value } from './value';
 
 /**
  * How a statement came to its result, as data: no rounding, no typesetting. `display/` makes words and maths of it.
@@ -74,6 +74,17 @@ export interface ComparisonStep {
   readonly result: Value;
   /** Right side minus left side for `<`, left minus right for `>`: positive when it passes. */
   readonly margin?: Value;
+  /** Where what is known of a quantity is not certain and decides the verdict. */
+  readonly doubtful?: DoubtfulComparison;
+}
+
+/** Two quantities of which one at least is not certain. */
+export interface DoubtfulComparison {
+  readonly operator: '<' | '<=' | '>' | '>=' | '==' | '!=';
+  readonly left: QuantityValue;
+  readonly right: QuantityValue;
+  /** Right minus left with its own doubt, which lies where both sides hang on the same reading; absent over range. */
+  readonly difference?: QuantityValue;
 }
 
 /** What a function did, step by step. */

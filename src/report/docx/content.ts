@@ -128,6 +128,10 @@ export class ContentMaker {
           ),
           this.paragraph({ children: [...this.formula(part), ...this.notes(part.notes)] }, indent + step),
         ];
+      case 'drawing':
+        return [
+          this.paragraph({ children: [new TextRun({ text: part.text, italics: true, size: small })] }, indent + step),
+        ];
       case 'group':
         return [
           this.paragraph({ keepNext: true, children: [new TextRun({ text: part.title, bold: true })] }, indent + step),

@@ -9,6 +9,7 @@ import {
   type Table,
   type Verdict,
 } from '../document';
+import { drawingContent } from './drawing';
 import { formulaLines } from './formula-lines';
 import type { Picture, Typesetter } from './typesetter';
 
@@ -101,6 +102,8 @@ export class ContentMaker {
         return this.step(part, width);
       case 'verdict':
         return this.verdict(part, width);
+      case 'drawing':
+        return drawingContent(part, width);
       case 'group':
         return this.barred([
           { text: part.title, bold: true, margin: [0, 1, 0, 3] },
