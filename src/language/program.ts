@@ -210,9 +210,9 @@ export interface Program {
   name(text: string): NameInfo | undefined;
   /**
    * The program with other values in these of its inputs. What it tells of results is then of the case last run, until
-   * the next update.
+   * the next update. `casesAtOnce` is how many its columns hold.
    */
-  vary(inputs: readonly string[]): Variation;
+  vary(inputs: readonly string[], casesAtOnce?: number): Variation;
   /** The type of the expression at a node, for hovers. */
   typeAt(cell: string, node: number): Type | undefined;
   /** The value of the expression at a node, where it stands alone (a name, a member, a literal); for hovers. */

@@ -34,6 +34,11 @@ export class Columns {
     return column;
   }
 
+  /** Makes a column that lies elsewhere the slot's own. */
+  lay(slot: number, column: Float64Array): void {
+    this.columns[slot] = column;
+  }
+
   /** Runs arithmetic for the first `count` cases; the same results as the machine has for each. */
   run(start: number, end: number, count: number): void {
     const { code } = this.machine;

@@ -124,8 +124,8 @@ export class SheetProgram implements Program {
     this.runner.runAll(() => orderByDependency([...this.statements()]).ordered);
   }
 
-  vary(names: readonly string[]): Variation {
-    return new Variation(names, this.sheet, this.runner, this.settler);
+  vary(names: readonly string[], casesAtOnce?: number): Variation {
+    return new Variation(names, this.sheet, this.runner, this.settler, casesAtOnce);
   }
 
   tree(cell: string): SyntaxTree | undefined {

@@ -2,7 +2,8 @@ import { noDiagnostics, type Statement } from '../checking/binding';
 import type { Type } from '../checking/type';
 import { unknownType } from '../checking/types';
 import { CallSite } from '../evaluation/call-site';
-import { Columns, isArithmetic } from '../evaluation/columns';
+import { CaseColumns } from '../evaluation/cases/case-columns';
+import { isArithmetic } from '../evaluation/columns';
 import { inputBounds, isOutside } from '../evaluation/input-range';
 import { sizeOf } from '../evaluation/layout';
 import { instructionLength, Operation } from '../evaluation/operations';
@@ -22,9 +23,6 @@ interface Output extends NamedScalar {
   readonly slot: number;
 }
 
-/** Cases that are run together: enough to make light of each instruction, few enough to stay in the cache. */
-export const casesAtOnce = 1024;
-
 /** A sheet's compiled code run for case after case. */
 export class Variation implements Contract {
   readonly inputs: readonly VariedInput[];
@@ -39,6 +37,8 @@ export class Variation implements Contract {
     sheet: Sheet,
     private readonly runner: Runner,
     private readonly settler: Settler,
+    /** How many cases columns hold; by default so many that all of them stay in the cache. */
+    private readonly casesAtOnce = 1024,
   ) {
     this.statements = names.map((name) => inputCalled(name, sheet));
     this.inputs = names.map((name, i) => variedInput(name, this.statements[i], runner));
@@ -109,21 +109,24 @@ export class Variation implements Contract {
     if (varied.length !== this.statements.length || !varied.every(isNumber) || !this.dependants.every(isPlain)) {
       return undefined;
     }
-    const columns = new Columns(machine, casesAtOnce);
+    const slotOf = ({ compiled }: Statement) => compiled!.slot;
+    const pieces = this.dependants.map(({ compiled }) => compiled!);
+    let made: CaseColumns | undefined; // Once a case is run in columns: mostly only the inputs are asked for.
+    const columns = () => (made ??= new CaseColumns(machine, varied.map(slotOf), pieces, this.casesAtOnce));
     const isCheck = ({ cell, node }: Statement) => cell.tree.kinds[node] === Node.Check;
     return {
       run: (inputs, count) => {
         for (const [i, statement] of varied.entries()) {
-          columns.column(statement.compiled!.slot).set(inputs[i].subarray(0, count));
+          columns().column(slotOf(statement)).set(inputs[i].subarray(0, count));
         }
-        for (const { compiled } of this.dependants) {
-          columns.run(compiled!.start, compiled!.end, count);
-        }
+        columns().run(count);
       },
-      output: (output) => columns.column(this.outputs[output].slot),
+      output: (output) => columns().column(this.outputs[output].slot),
       checks: this.dependants.filter(isCheck).map((statement) => ({
         label: statement.result?.label ?? '',
-        column: columns.column(statement.compiled!.slot),
+        get column() {
+          return columns().column(slotOf(statement));
+        },
       })),
     };
   }
