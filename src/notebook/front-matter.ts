@@ -1,6 +1,7 @@
 import { isMap, isScalar, type Pair, parseDocument, type Scalar } from 'yaml';
 import type { Diagnostic, Span } from '../text';
 import { type FrontMatter, reportShapes } from './contract';
+import { newerFormat } from './format-version';
 import { readSeverities, type SeverityLine } from './severities';
 
 const textKeys = ['title', 'project', 'prepared_by', 'checked_by', 'date', 'revision', 'code'] as const;
@@ -61,25 +62,32 @@ export function readFrontMatter(text: string): ReadFrontMatter {
   let severities: readonly SeverityLine[] = [];
   const details: [string, string][] = [];
 
+  const spanOf = (value: unknown): Span => {
+    const [start, end] = (value as Scalar).range ?? [0, 0];
+    return { start: from + start, end: from + end };
+  };
   const take = ({ key, value }: Pair<unknown, unknown>) => {
     const name = isScalar(key) ? String(key.value) : '';
     if (value === null || (isScalar(value) && value.value === null)) {
       return;
     }
-    if (!isKnown(name)) {
+    const newer = name === 'format' && isScalar(value) ? newerFormat(textOf(value), spanOf(value)) : undefined;
+    if (newer) {
+      diagnostics.push(newer);
+    } else if (!isKnown(name)) {
       if (isScalar(value) && name !== '') {
         details.push([name, textOf(value)]);
       }
-      return;
-    }
-    if (name === 'severities') {
+    } else if (name === 'severities') {
       const read = readSeverities(value, from);
       severities = read.lines;
       diagnostics.push(...read.diagnostics);
-      return;
+    } else {
+      takeKnown(name, value);
     }
-    const range = (value as Scalar).range ?? [0, 0, 0];
-    const span = { start: from + range[0], end: from + range[1] };
+  };
+  const takeKnown = (name: keyof FrontMatter, value: unknown) => {
+    const span = spanOf(value);
     // The source is taken, not the parsed value: a date or a revision `01` stays as its author wrote it.
     const written = isScalar(value) ? textOf(value) : undefined;
     if (written === undefined) {

@@ -1,6 +1,7 @@
 export type * from './contract';
 export { reportShapes } from './contract';
 export { FilePositions, type PlacedDiagnostic } from './file-positions';
+export { newerFormatIn } from './format-version';
 export { noFrontMatter, type ReadFrontMatter, readFrontMatter } from './front-matter';
 export { type Heading, headingsOf } from './headings';
 export { liveSpans } from './live-prose';

@@ -1,5 +1,5 @@
 import { type Block, toText } from '../display';
-import { resultBlock, savedResultIn, withSavedResults } from '../notebook';
+import { newerFormatIn, readFrontMatter, resultBlock, savedResultIn, withSavedResults } from '../notebook';
 import type { Diagnostic } from '../text';
 import type { SheetEvaluation } from './evaluate-sheet';
 import { staleResultCode } from './severities';
@@ -11,9 +11,10 @@ export const savedText = (blocks: readonly Block[]): string =>
     .map((line) => line.trimEnd())
     .join('\n');
 
-/** The file with the results of each cell in a block behind it; undefined where nothing may be written to it. */
+/** The file with the results of each cell in a block behind it; undefined where nothing may be written to it, as in one of a later format. */
 export function writeResults({ file, text, cells }: SheetEvaluation): Uint8Array | undefined {
-  if (!file.editable) {
+  const newer = cells.length > 0 && newerFormatIn(readFrontMatter(cells[0].cell.text));
+  if (!file.editable || newer) {
     return undefined;
   }
   const results = cells.flatMap(({ cell, blocks }) => (cell.kind === 'calculation' ? [savedText(blocks)] : []));

@@ -5,6 +5,7 @@ import { createLibrary } from '../library';
 import { type AllowedFinding, type Caution, cautionsFor, SheetLints } from '../lints';
 import {
   type FrontMatter,
+  newerFormatIn,
   noFrontMatter,
   type ReadFrontMatter,
   readFrontMatter,
@@ -62,6 +63,11 @@ export class SheetSession {
 
   get frontMatter(): FrontMatter {
     return this.front.frontMatter;
+  }
+
+  /** The problem of a sheet in a later format than this one, in which only what a person types may change. */
+  get newerFormat(): Diagnostic | undefined {
+    return newerFormatIn(this.front);
   }
 
   /** Takes the cells as they are now, in order. Returns the ids of cells whose results or diagnostics changed. */

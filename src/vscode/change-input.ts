@@ -4,6 +4,7 @@ import type { EditedSheet } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
 import { sheetInFront } from './sheet-in-front';
 import type { Entry } from './values-view';
+import { changeSheet } from './write-protection';
 
 /** What a test or a keybinding may hand the command, to be asked nothing. */
 interface Given {
@@ -106,5 +107,5 @@ async function put(sheet: EditedSheet, name: string, value: string): Promise<boo
   }
   const edit = new vscode.WorkspaceEdit();
   edit.set(cell.document.uri, cell.textEdits([made.edit]));
-  return vscode.workspace.applyEdit(edit);
+  return changeSheet(sheet, () => vscode.workspace.applyEdit(edit));
 }

@@ -12,9 +12,15 @@ const weights: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
   hint: vscode.DiagnosticSeverity.Hint,
 };
 
-/** Marks a sheet's problems in its cells, or in its file where that is shown as text. */
+/**
+ * Marks a sheet's problems in its cells, or in its file where that is shown as text. While a file is open as both, its
+ * cells have them: a problem is listed once.
+ */
 export class SheetDiagnostics implements vscode.Disposable {
   private readonly collection = vscode.languages.createDiagnosticCollection('kilofoot');
+  /** The files whose cells have the problems. */
+  private readonly notebooks = new Set<string>();
+  private readonly texts = new Map<string, TextSheet>();
 
   dispose(): void {
     this.collection.dispose();
@@ -22,6 +28,11 @@ export class SheetDiagnostics implements vscode.Disposable {
 
   /** Puts the problems of the cells in place that changed, all in one message to the editor. */
   publish(sheet: OpenSheet, changed: ReadonlySet<string>): void {
+    const file = sheet.uri.toString();
+    if (!this.notebooks.has(file)) {
+      this.notebooks.add(file);
+      this.collection.delete(sheet.uri);
+    }
     if (changed.size === 0) {
       return;
     }
@@ -45,6 +56,10 @@ export class SheetDiagnostics implements vscode.Disposable {
   }
 
   publishText(sheet: TextSheet): void {
+    this.texts.set(sheet.uri.toString(), sheet);
+    if (this.notebooks.has(sheet.uri.toString())) {
+      return;
+    }
     const positions = new Positions(sheet.document);
     const found = sheet
       .problems()
@@ -58,9 +73,15 @@ export class SheetDiagnostics implements vscode.Disposable {
     for (const cell of notebook.getCells()) {
       this.collection.delete(cell.document.uri);
     }
+    this.notebooks.delete(notebook.uri.toString());
+    const text = this.texts.get(notebook.uri.toString());
+    if (text) {
+      this.publishText(text);
+    }
   }
 
   forgetText(document: vscode.TextDocument): void {
+    this.texts.delete(document.uri.toString());
     this.collection.delete(document.uri);
   }
 }

@@ -1,11 +1,14 @@
 import * as vscode from 'vscode';
 import { Cautions } from './cautions';
 import { changeInput } from './change-input';
+import { tellOfChanged } from './changed-elsewhere';
 import { CheckTests } from './check-tests';
 import { SheetController } from './controller';
 import { copyResult } from './copy-result';
+import { tellOfDeleted } from './deleted-sheets';
 import { SheetDiagnostics } from './diagnostics';
 import { ReportExport } from './export-report';
+import { FileChanges } from './file-changes';
 import { registerLanguageFeatures } from './language-features';
 import { extendMarkdownIt } from './markdown-preview';
 import { commands, notebookType, settings } from './names';
@@ -31,7 +34,8 @@ import { writeResultsIntoSheet } from './write-results';
 /** Registers everything but what waits for a first sheet (`activate.ts`). Gives the Markdown preview its colours. */
 export function start(context: vscode.ExtensionContext) {
   const tables = new WorkspaceTables();
-  const files: WorkspaceFiles = new WorkspaceFiles(tables, (file) => sheets.typed(file) ?? typedText(file));
+  const changes = new FileChanges('*.{kft,md,csv,tsv}');
+  const files: WorkspaceFiles = new WorkspaceFiles(tables, changes, (file) => sheets.typed(file) ?? typedText(file));
   const sheets = new OpenSheets(new Surroundings(tables, files));
   const diagnostics = new SheetDiagnostics();
   const controller = new SheetController(context.extension.id, sheets, (sheet, changed) =>
@@ -46,7 +50,10 @@ export function start(context: vscode.ExtensionContext) {
   const marks = new OutOfDateMarks(sheets, controller);
   context.subscriptions.push(
     tables,
+    changes,
     files,
+    tellOfDeleted(changes),
+    tellOfChanged(changes),
     evaluated,
     controller.onDidShow(() => evaluated.hasHappened()),
     cautions,

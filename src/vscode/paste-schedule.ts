@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { pastedSchedule } from '../core';
 import type { OpenSheets } from './open-sheets';
+import { changeSheet } from './write-protection';
 
 /**
  * Puts cells of a spreadsheet, as the clipboard holds them, into the calculation cell under the cursor as a schedule.
@@ -24,9 +25,14 @@ export async function pasteAsSchedule(sheets: OpenSheets, given?: string): Promi
   const { start, end } = editor.selection;
   const before = /\S/.test(editor.document.lineAt(start.line).text.slice(0, start.character)) ? '\n' : '';
   const after = /\S/.test(editor.document.lineAt(end.line).text.slice(end.character)) ? '\n' : '';
-  const snippet = new vscode.SnippetString(before).appendPlaceholder(made.name).appendText(` ${made.text}${after}`);
-  await editor.insertSnippet(snippet);
-  if (made.notes.length > 0) {
+  const edit = new vscode.WorkspaceEdit();
+  edit.replace(editor.document.uri, editor.selection, `${before}${made.name} ${made.text}${after}`);
+  const isPasted = await changeSheet(spot.sheet, () => vscode.workspace.applyEdit(edit));
+  if (isPasted) {
+    const at = before ? new vscode.Position(start.line + 1, 0) : start;
+    editor.selection = new vscode.Selection(at, at.translate(0, made.name.length));
+  }
+  if (isPasted && made.notes.length > 0) {
     void vscode.window.showWarningMessage(made.notes.join(' '));
   }
 }

@@ -17,6 +17,9 @@ export class QuickFixes implements vscode.CodeActionProvider {
     range: vscode.Range,
     { only }: vscode.CodeActionContext,
   ): vscode.CodeAction[] {
+    if (vscode.workspace.fs.isWritableFileSystem(document.uri.scheme) === false) {
+      return [];
+    }
     if (only && (only.contains(fixAll) || fixAll.contains(only))) {
       return this.fixAll(document);
     }

@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { renamableAt, renameAt } from '../core';
 import type { OpenSheets } from './open-sheets';
 import { sheetsWithWord } from './sheet-files';
+import { isWriteProtected } from './write-protection';
 
 /** Renames a name in all cells and live values of its sheet and in every sheet that shares it, as one change. */
 export class SheetRenames implements vscode.RenameProvider {
@@ -37,6 +38,19 @@ export class SheetRenames implements vscode.RenameProvider {
       'problem' in old ? old : renameAt(reached, { file: uri.path, cell: spot.cell.id, offset: spot.offset }, newName);
     if ('problem' in result) {
       throw new Error(result.problem);
+    }
+    const touched = new Set(result.edits.map(({ file }) => file));
+    for (const file of touched) {
+      // The editor would change such a file in memory alone, and the sheets would no longer fit together.
+      if (await isWriteProtected(uri.with({ path: file }))) {
+        const name = file.split('/').at(-1) ?? file;
+        throw new Error(
+          vscode.l10n.t(
+            '{0} is read-only and uses this name, so nothing was renamed. Let it be written to first.',
+            name,
+          ),
+        );
+      }
     }
     const edit = new vscode.WorkspaceEdit();
     const byDocument = new Map<string, [vscode.Uri, vscode.TextEdit[]]>();

@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import {
   type CellOrigin,
   type FileOrigin,
+  FilePositions,
   linksOf,
   readSheet,
   type SheetCell,
@@ -13,6 +14,7 @@ import { LineIndex } from '../text';
 import { liveMetadata } from './live-prose';
 import { languageId } from './names';
 import { notebookOutputs, present } from './presentation';
+import { sameBytes } from './same-bytes';
 
 /** What rides along with an open sheet so that it is written back as it was read. Plain JSON. */
 export interface SheetMetadata {
@@ -31,6 +33,19 @@ export const originIn = (metadata: vscode.NotebookCellData['metadata']): CellOri
 
 export const emptyOrigin: FileOrigin = { tail: '', lineEnd: '\n', byteOrderMark: false };
 
+/** The files that were last written here, which tell a change of somebody else's from one of ours. */
+const recent: Uint8Array[] = [];
+const mostRecent = 16;
+
+function remember(bytes: Uint8Array): Uint8Array {
+  recent.push(bytes);
+  recent.splice(0, recent.length - mostRecent);
+  return bytes;
+}
+
+/** True for what the editor itself wrote to a file not long ago. */
+export const isOurs = (bytes: Uint8Array): boolean => recent.some((known) => sameBytes(known, bytes));
+
 /** Reads and writes sheets for the editor. Results come with the cells, so that a sheet opens with them in place. */
 export class SheetSerializer implements vscode.NotebookSerializer {
   deserializeNotebook(bytes: Uint8Array): vscode.NotebookData {
@@ -47,7 +62,7 @@ export class SheetSerializer implements vscode.NotebookSerializer {
         ),
       );
     }
-    return writeSheet(cells, metadata?.origin ?? emptyOrigin);
+    return remember(writeSheet(cells, metadata?.origin ?? emptyOrigin));
   }
 }
 
@@ -83,7 +98,9 @@ export function notebookFrom(file: SheetFile, text: string): vscode.NotebookData
     }),
   );
   const lines = new LineIndex(text);
-  const notices = file.notices.map((notice) =>
+  const newer = session.newerFormat;
+  const told = [...file.notices, ...(newer ? [new FilePositions(file).inFile(0, newer, Number)] : [])];
+  const notices = told.map((notice) =>
     vscode.l10n.t('Line {0}: {1}', lines.at(notice.span.start).line, notice.message),
   );
   data.metadata = { origin: file.origin, editable: file.editable, notices } satisfies SheetMetadata;

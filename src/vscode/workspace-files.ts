@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import type { FolderFiles } from '../core';
+import type { FileChanges } from './file-changes';
 import type { WorkspaceTables } from './workspace-tables';
 
 type Content = Uint8Array | { readonly problem: string };
@@ -14,26 +15,25 @@ export class WorkspaceFiles implements vscode.Disposable {
   /** The files that each sheet asked for. */
   private readonly asked = new Map<string, Set<string>>();
   private readonly trees = new Map<string, FolderFiles>();
-  private readonly watcher = vscode.workspace.createFileSystemWatcher('**/*.{kft,md,csv,tsv}');
   private readonly read = new vscode.EventEmitter<void>();
   /** Fires when a file that was asked for was read, for the first time or again, or was typed in. */
   readonly onDidRead = this.read.event;
   /** Goes up whenever a file that was asked for has other contents. */
   generation = 0;
 
+  private readonly following: vscode.Disposable;
+
   constructor(
     private readonly tables: WorkspaceTables,
+    private readonly changes: FileChanges,
     /** What is typed in an open editor; the same array until it changes. */
     private readonly typed: (file: vscode.Uri) => Uint8Array | undefined,
   ) {
-    const again = (file: vscode.Uri) => {
+    this.following = changes.onDidChange((file) => {
       if (this.contents.has(file.toString())) {
         void this.load(file);
       }
-    };
-    this.watcher.onDidCreate(again);
-    this.watcher.onDidChange(again);
-    this.watcher.onDidDelete(again);
+    });
   }
 
   /** True while a file that a sheet asked for is on its way, so that its results are not to be shown yet. */
@@ -79,7 +79,7 @@ export class WorkspaceFiles implements vscode.Disposable {
   }
 
   dispose(): void {
-    this.watcher.dispose();
+    this.following.dispose();
     this.read.dispose();
   }
 
@@ -88,6 +88,7 @@ export class WorkspaceFiles implements vscode.Disposable {
     const known = this.contents.get(key);
     if (known === undefined) {
       this.contents.set(key, { problem: 'is being read.' });
+      this.changes.follow(file);
       void this.load(file);
     }
     return this.typed(file) ?? this.contents.get(key)!;

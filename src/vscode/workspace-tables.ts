@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { readTableFile, type TableFile, tableFileEnding } from '../core';
+import { FileChanges } from './file-changes';
 import { Positions } from './positions';
 
 /**
@@ -9,19 +10,14 @@ import { Positions } from './positions';
 export class WorkspaceTables implements vscode.Disposable {
   private readonly problems = vscode.languages.createDiagnosticCollection('kilofoot-tables');
   private readonly folders = new Map<string, readonly TableFile[]>();
-  private readonly watcher = vscode.workspace.createFileSystemWatcher(`**/*${tableFileEnding}`);
+  private readonly changes = new FileChanges(`*${tableFileEnding}`);
   private readonly read = new vscode.EventEmitter<void>();
   /** Fires when the tables of a folder were read, for the first time or again. */
   readonly onDidRead = this.read.event;
 
   constructor() {
-    const again = (file: vscode.Uri) => void this.readFolder(vscode.Uri.joinPath(file, '..'));
-    this.watcher.onDidCreate(again);
-    this.watcher.onDidChange(again);
-    this.watcher.onDidDelete((file) => {
-      this.problems.delete(file);
-      again(file);
-    });
+    this.changes.onDidDelete((file) => this.problems.delete(file));
+    this.changes.onDidChange((file) => void this.readFolder(vscode.Uri.joinPath(file, '..')));
   }
 
   /** The tables for a sheet as far as they are read; the first question starts the reading. */
@@ -30,6 +26,7 @@ export class WorkspaceTables implements vscode.Disposable {
     const known = this.folders.get(folder.toString());
     if (!known && sheet.scheme !== 'untitled') {
       this.folders.set(folder.toString(), none);
+      this.changes.follow(vscode.Uri.joinPath(folder, 'any'));
       void this.readFolder(folder);
     }
     return known ?? none;
@@ -37,7 +34,7 @@ export class WorkspaceTables implements vscode.Disposable {
 
   dispose(): void {
     this.problems.dispose();
-    this.watcher.dispose();
+    this.changes.dispose();
     this.read.dispose();
   }
 

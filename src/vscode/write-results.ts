@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { savedEdits } from '../core';
 import type { OpenSheets } from './open-sheets';
+import { changeSheet } from './write-protection';
 
 /** Writes the results of the sheet in front into its prose, in a block behind each cell; saving is left to the person. */
 export async function writeResultsIntoSheet(sheets: OpenSheets): Promise<void> {
@@ -11,8 +12,15 @@ export async function writeResultsIntoSheet(sheets: OpenSheets): Promise<void> {
     return;
   }
   sheet.update();
+  if (sheet.session.newerFormat) {
+    await vscode.window.showWarningMessage(sheet.session.newerFormat.message);
+    return;
+  }
   const cells = sheet.cells();
   const edits = savedEdits(cells, (index) => sheet.session.outputs(cells[index].id));
+  if (edits.length === 0) {
+    return; // They stand there as they are.
+  }
   const edit = new vscode.WorkspaceEdit();
   const inserted: vscode.NotebookEdit[] = [];
   for (const { cell, prose, isNew } of edits) {
@@ -26,5 +34,5 @@ export async function writeResultsIntoSheet(sheets: OpenSheets): Promise<void> {
   }
   // From the last on, so that what is put in first moves none of the others.
   edit.set(notebook.uri, inserted.reverse());
-  await vscode.workspace.applyEdit(edit);
+  await changeSheet(sheet, () => vscode.workspace.applyEdit(edit));
 }

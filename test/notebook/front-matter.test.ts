@@ -51,6 +51,17 @@ describe('front matter', () => {
     assert.deepEqual(problemsOf('---\nseverities:\n  voltage-drop:\n---'), [['front-matter-value', 'voltage-drop']]);
   });
 
+  it('says of a format later than its own that it is one, and minds no other use of the word', () => {
+    assert.deepEqual(problemsOf('---\ntitle: T\nformat: 2\n---'), [['newer-format', '2']]);
+    const [{ severity, message }] = readFrontMatter('---\nformat: 12\n---').diagnostics;
+    assert.equal(severity, 'error');
+    assert.match(message, /^This sheet is in format 12; .* do not rely on these results\. Update Kilofoot\./);
+    for (const fine of ['1', '0', 'A4', '2.5', '[2]', '"two"']) {
+      assert.deepEqual(problemsOf(`---\nformat: ${fine}\n---`), [], fine);
+    }
+    assert.deepEqual(readFrontMatter('---\nformat: A4\n---').details, [['format', 'A4']]);
+  });
+
   it('takes one word for cautions that were read', () => {
     assert.equal(readFrontMatter('---\ncautions: acknowledged\n---').frontMatter.cautions, 'acknowledged');
     assert.deepEqual(problemsOf('---\ncautions: off\n---'), [['front-matter-value', 'off']]);

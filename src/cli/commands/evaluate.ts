@@ -77,7 +77,8 @@ async function writeInto(
 ): Promise<string | undefined> {
   const written = writeResults(evaluation);
   if (!written) {
-    return `${name}: nothing is written to a file that cannot be read as a sheet.`;
+    const newer = evaluation.diagnostics.find(({ code }) => code === 'newer-format');
+    return `${name}: ${newer?.message ?? 'nothing is written to a file that cannot be read as a sheet.'}`;
   }
   return Buffer.compare(bytes, written) === 0 ? undefined : writeWhole(name, written);
 }

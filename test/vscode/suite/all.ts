@@ -12,3 +12,6 @@ import './why';
 import './live-prose';
 import './inputs';
 import './large';
+import './write-protected';
+import './on-disk';
+import './one-undo';

@@ -1,0 +1,103 @@
+import * as vscode from 'vscode';
+import { equal, ok, until } from './expect';
+import { cellWith, fileInWorkspace, positionOf, show, shown, writeFile } from './sheets';
+
+const fenced = (text: string) => `\`\`\`kft\n${text}\n\`\`\`\n`;
+const ask = <T>(command: string, ...rest: unknown[]) => vscode.commands.executeCommand<T>(command, ...rest);
+const textsOf = (notebook: vscode.NotebookDocument) => notebook.getCells().map((cell) => cell.document.getText());
+const closeAll = () => ask('workbench.action.closeAllEditors');
+
+/** Undoes once, as a person whose cursor is in the cell; then the sheet is as it was, and saves as the same bytes. */
+async function isOneUndo(notebook: vscode.NotebookDocument, before: readonly string[], bytes: string): Promise<void> {
+  ok(JSON.stringify(textsOf(notebook)) !== JSON.stringify(before), 'there is nothing to undo');
+  await ask('notebook.cell.edit');
+  await until('the cursor', () => vscode.window.activeTextEditor?.document.uri.scheme === 'vscode-notebook-cell');
+  await ask('undo');
+  await until('the undo', () => JSON.stringify(textsOf(notebook)) === JSON.stringify(before));
+  await notebook.save();
+  const saved = await vscode.workspace.fs.readFile(notebook.uri);
+  equal(new TextDecoder('utf-8', { ignoreBOM: true }).decode(saved), bytes, 'the bytes that are saved');
+  await closeAll();
+}
+
+describe('one undo takes back', () => {
+  it('a change of an input', async () => {
+    const text = `\uFEFF${fenced('input run = 85 ft from 5 ft to 400 ft "one way"  // odd   space')}\r\n${fenced('twice = run * 2')}`;
+    const notebook = await show(await writeFile('undo/input.kft.md', text));
+    await until('results', () => shown(notebook.cellAt(1), 'text/plain').includes('170 ft'));
+    const before = textsOf(notebook);
+    await ask('kilofoot.changeInput', { name: 'run', value: '100' });
+    await until('the new result', () => shown(notebook.cellAt(1), 'text/plain').includes('200 ft'));
+    await isOneUndo(notebook, before, text);
+  });
+
+  it('a schedule that was pasted', async () => {
+    const text = fenced('x = 1');
+    const notebook = await show(await writeFile('undo/paste.kft.md', text));
+    const editor = await vscode.window.showTextDocument(notebook.cellAt(0).document);
+    editor.selection = new vscode.Selection(0, 5, 0, 5);
+    const before = textsOf(notebook);
+    await ask('kilofoot.pasteAsSchedule', 'Tag\tLoad (kVA)\nP1\t9.2\nP2\t1.5\n');
+    await until('its total', () => shown(notebook.cellAt(0), 'text/plain').includes('10.7'));
+    await isOneUndo(notebook, before, text);
+  });
+
+  it('a quick fix', async () => {
+    const text = fenced('check 3 A < 4 A “fine”');
+    const notebook = await show(await writeFile('undo/fix.kft.md', text));
+    const cell = notebook.cellAt(0);
+    const problem = await until('a problem', () => vscode.languages.getDiagnostics(cell.document.uri)[0]);
+    const before = textsOf(notebook);
+    const fix = await fixFor(cell, problem);
+    ok(await vscode.workspace.applyEdit(fix), 'the fix was refused');
+    equal(cell.document.getText(), 'check 3 A < 4 A "fine"', 'the fixed cell');
+    await isOneUndo(notebook, before, text);
+  });
+
+  it('a rename in two sheets and a closed one', async () => {
+    const files = {
+      'undo/one.kft.md': `${fenced('run = 3 ft')}\nThe run is \`= run in m\`.\n\n${fenced('y = run * 2')}`,
+      'undo/two.kft.md': fenced('use run from "one.kft.md"\nx = run * 2'),
+      'undo/closed.kft.md': fenced('use run from "one.kft.md"\nz = run * 3'),
+    };
+    for (const [name, text] of Object.entries(files)) {
+      await writeFile(name, text);
+    }
+    const two = await vscode.workspace.openNotebookDocument(fileInWorkspace('undo/two.kft.md'));
+    await vscode.window.showNotebookDocument(two, { preview: false });
+    const one = await show(fileInWorkspace('undo/one.kft.md'));
+    const cell = cellWith(one, 'run = 3');
+    const before = [textsOf(one), textsOf(two)];
+    const edit = await ask<vscode.WorkspaceEdit>(
+      'vscode.executeDocumentRenameProvider',
+      cell.document.uri,
+      positionOf(cell, 'run', 1),
+      'way',
+    );
+    ok(await vscode.workspace.applyEdit(edit), 'the edit was refused');
+    ok(textsOf(two)[0].includes('use way'), 'the other open sheet has the old name');
+    const closed = await vscode.workspace.openTextDocument(fileInWorkspace('undo/closed.kft.md'));
+    ok(closed.getText().includes('use way'), 'the closed sheet has the old name');
+    await ask('notebook.cell.edit');
+    await until('the cursor', () => vscode.window.activeTextEditor?.document === cell.document);
+    await ask('undo');
+    await until('the undo', () => JSON.stringify([textsOf(one), textsOf(two)]) === JSON.stringify(before));
+    await until('the undo in the closed sheet', () => closed.getText() === files['undo/closed.kft.md']);
+    await closeAll();
+  });
+});
+
+/** The editor offers actions of a cell in view alone, and a while after it came there. */
+async function fixFor(cell: vscode.NotebookCell, problem: vscode.Diagnostic): Promise<vscode.WorkspaceEdit> {
+  for (let i = 0; i < 100; i++) {
+    const actions = await Promise.resolve(
+      ask<vscode.CodeAction[]>('vscode.executeCodeActionProvider', cell.document.uri, problem.range, 'quickfix'),
+    ).catch(() => []);
+    const edit = actions.find(({ title }) => !title.startsWith('Allow'))?.edit;
+    if (edit) {
+      return edit;
+    }
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  throw new Error('no fix is offered');
+}
