@@ -80,22 +80,21 @@ const longestAligned = 20;
 /** Formulas that follow one another have their first equals signs under one another. */
 function aligned(blocks: readonly Block[]): readonly Block[] {
   const names = blocks.map((block) => (block.kind === 'maths' ? (/^(\S+) = /.exec(block.text)?.[1] ?? '') : ''));
-  return blocks.map((block, i) => {
-    if (block.kind !== 'maths' || names[i] === '' || width(names[i]) > longestAligned) {
-      return block;
+  const widths = names.map((name) => (name === '' ? 0 : width(name)));
+  const shown = [...blocks];
+  for (let first = 0; first < blocks.length; first++) {
+    let end = first;
+    let widest = 0;
+    for (; end < blocks.length && names[end] !== ''; end++) {
+      widest = widths[end] <= longestAligned ? Math.max(widest, widths[end]) : widest;
     }
-    let first = i;
-    while (names[first - 1]) {
-      first--;
+    for (let i = first; i < end; i++) {
+      const block = blocks[i];
+      if (block.kind === 'maths' && widths[i] <= longestAligned) {
+        shown[i] = { ...block, text: padded(names[i], widest) + block.text.slice(names[i].length) };
+      }
     }
-    let end = i + 1;
-    while (names[end]) {
-      end++;
-    }
-    const widths = names
-      .slice(first, end)
-      .map(width)
-      .filter((w) => w <= longestAligned);
-    return { ...block, text: padded(names[i], Math.max(...widths)) + block.text.slice(names[i].length) };
-  });
+    first = end;
+  }
+  return shown;
 }

@@ -34,6 +34,9 @@ function textOf(tree: SyntaxTree, { index, kind, verdict, value }: StatementResu
     return verdict && verdicts[verdict];
   }
   const statement = tree.statements[index];
+  if (tree.kinds[statement] === Node.Use) {
+    return undefined;
+  }
   const expression = [...children(tree, statement)].at(-1);
   const isWritten = tree.kinds[statement] === Node.Input || (expression !== undefined && isLiteral(tree, expression));
   return !value || isWritten || value.kind === 'record' || value.kind === 'list' ? undefined : `= ${showValue(value)}`;

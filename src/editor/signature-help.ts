@@ -4,6 +4,7 @@ import type { Span } from '../text';
 import type { EditedSheet } from './contract';
 import { accepted } from './hover/function';
 import { functionNamed } from './known-functions';
+import { nameBefore } from './name-before';
 
 /** A function's parameters while one of its arguments is typed. */
 export interface Signature {
@@ -64,7 +65,7 @@ function openCall(text: string, offset: number): OpenCall | undefined {
   }
   while (open.length > 0) {
     const { at, commas, from } = open.pop()!;
-    const name = before[at] === '(' ? /([\p{L}_][\p{L}\p{N}_]*)$/u.exec(before.slice(0, at))?.[1] : undefined;
+    const name = before[at] === '(' ? nameBefore(before, at) : undefined;
     if (name !== undefined && !inText) {
       const named = /^\s*([\p{L}_][\p{L}\p{N}_]*)\s*:/u.exec(before.slice(from))?.[1];
       return { name, position: commas, ...(named !== undefined && { named }) };

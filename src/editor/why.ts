@@ -47,8 +47,7 @@ export function uncertaintyBudget(program: Program, name: string): string | unde
 
 function resultCalled(program: Program, name: string): StatementResult | undefined {
   const [base] = name.split('.');
-  const info = program.name(base);
-  return info && program.results(info.cell).find((result) => result.name === base);
+  return program.name(base)?.result;
 }
 
 /** The field that a dotted name leads to. */

@@ -89,6 +89,8 @@ export interface NameInfo {
   readonly type: Type;
   readonly references: readonly { readonly cell: string; readonly span: Span }[];
   readonly statement: number;
+  /** What its statement came to. */
+  readonly result?: StatementResult;
 }
 
 /** A value for an input: a number in the coherent SI unit (1 and 0 for yes and no), or what an object slot holds. */

@@ -47,22 +47,13 @@ const plain = ({ cell, index, kind, origin, needs, name, nameSpan, trace }: Stat
 
 /** One pass of all lints over a program that stands still. */
 export class LintPass {
-  private readonly resultsOf = new Map<string, readonly StatementResult[]>();
+  /** The statement that was looked at last: each name that a long `use` takes has a result of its own. */
+  private last: Pick<Subject, 'tree' | 'node' | 'kinds'> | undefined;
 
   constructor(
     readonly program: Program,
     readonly sheet: SheetView,
   ) {}
-
-  /** A cell's results; the program makes the list anew each time, and many statements look into the same cell. */
-  results(cell: string): readonly StatementResult[] {
-    let results = this.resultsOf.get(cell);
-    if (!results) {
-      results = this.program.results(cell);
-      this.resultsOf.set(cell, results);
-    }
-    return results;
-  }
 
   /** What the lints say of a statement; what they said before where nothing that it hangs on has changed. */
   at(cell: string, tree: SyntaxTree, result: StatementResult): Looked {
@@ -106,7 +97,10 @@ export class LintPass {
 
   private statement(cell: string, tree: SyntaxTree, result: StatementResult): Subject {
     const node = tree.statements[result.index];
-    return { cell, tree, node, kinds: kindsIn(tree, node), result, calls: () => result.calls() };
+    if (this.last?.tree !== tree || this.last.node !== node) {
+      this.last = { tree, node, kinds: kindsIn(tree, node) };
+    }
+    return { cell, tree, node, kinds: this.last.kinds, result, calls: () => result.calls() };
   }
 }
 

@@ -31,7 +31,7 @@ export function lookAtCell(pass: LintPass, cell: string, tree: SyntaxTree): Look
     }
     return looked.findings;
   };
-  for (const result of pass.results(cell)) {
+  for (const result of pass.program.results(cell)) {
     const node = tree.statements[result.index];
     if (node === undefined || tree.kinds[node] === Node.Allow) {
       continue;

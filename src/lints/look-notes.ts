@@ -11,7 +11,7 @@ export class LookNotes {
   private asking: SheetView | undefined;
 
   constructor(
-    private readonly pass: Pick<LintPass, 'program' | 'sheet' | 'results'>,
+    private readonly pass: Pick<LintPass, 'program' | 'sheet'>,
     cell: string,
     tree: SyntaxTree,
   ) {
@@ -19,7 +19,7 @@ export class LookNotes {
   }
 
   get program(): Program {
-    this.watched ??= watching(this.pass, this.consulted);
+    this.watched ??= watching(this.pass.program, this.consulted);
     return this.watched;
   }
 
@@ -30,11 +30,7 @@ export class LookNotes {
 }
 
 /** The same program, noting which cells' trees are asked for. */
-function watching(
-  pass: Pick<LintPass, 'program' | 'results'>,
-  consulted: Map<string, SyntaxTree | undefined>,
-): Program {
-  const { program } = pass;
+function watching(program: Program, consulted: Map<string, SyntaxTree | undefined>): Program {
   return {
     library: program.library,
     update: (cells) => program.update(cells),
@@ -43,7 +39,7 @@ function watching(
       consulted.set(cell, tree);
       return tree;
     },
-    results: (cell) => pass.results(cell),
+    results: (cell) => program.results(cell),
     diagnostics: (cell) => program.diagnostics(cell),
     names: () => program.names(),
     name: (text) => program.name(text),

@@ -8,4 +8,5 @@ export { liveSpans } from './live-prose';
 export { readSheet } from './read-sheet';
 export { resultBlock, resultWord, savedResultIn, withSavedResults } from './saved-results';
 export type { SeverityLine } from './severities';
+export { isTangled } from './tangled';
 export { writeSheet } from './write-sheet';

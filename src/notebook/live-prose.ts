@@ -1,13 +1,17 @@
 import type { Nodes } from 'mdast';
-import { fromMarkdown } from 'mdast-util-from-markdown';
+import { fromMarkdown, type Options } from 'mdast-util-from-markdown';
 import type { Span } from '../text';
+import { isTangled } from './tangled';
+
+/** Emphasis moves no code span, and pairing its marks costs most. */
+const noEmphasis: Options = { extensions: [{ disable: { null: ['attention'] } }] };
 
 /**
  * Where a prose cell shows live values: the expression of each code span that starts with `=`, as a stretch of the
  * cell's text.
  */
 export function liveSpans(text: string): Span[] {
-  if (!text.includes('`=') && !/`\s*=/.test(text)) {
+  if (!/`\s*=/.test(text) || isTangled(text)) {
     return [];
   }
   const found: Span[] = [];
@@ -23,6 +27,6 @@ export function liveSpans(text: string): Span[] {
       node.children.forEach(visit);
     }
   };
-  visit(fromMarkdown(text));
+  visit(fromMarkdown(text, noEmphasis));
   return found;
 }

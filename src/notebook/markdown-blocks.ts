@@ -5,6 +5,7 @@ import { gfmFromMarkdown } from 'mdast-util-gfm';
 import { frontmatter } from 'micromark-extension-frontmatter';
 import { gfm } from 'micromark-extension-gfm';
 import type { Span } from '../text';
+import { withoutDepths } from './tangled';
 
 /** A block of a Markdown text that stands in no list, quotation or other block. */
 export interface MarkdownBlock extends Span {
@@ -25,15 +26,18 @@ const noInline = [
   'labelStartLink',
 ];
 
+const { document, flow } = gfm();
+
 const options: Options = {
-  extensions: [frontmatter(['yaml']), gfm(), { disable: { null: noInline } }],
-  mdastExtensions: [frontmatterFromMarkdown(['yaml']), gfmFromMarkdown()],
+  extensions: [frontmatter(['yaml']), { document, flow }, { disable: { null: noInline } }],
+  mdastExtensions: [frontmatterFromMarkdown(['yaml']), gfmFromMarkdown().map(({ transforms: _, ...blocks }) => blocks)],
 };
 
 /** The top-level blocks of a Markdown text in order; each starts at the beginning of its line. */
 export function markdownBlocks(text: string): MarkdownBlock[] {
   // The parser drops a byte order mark and then counts offsets from behind it; any other letter reads the same.
-  const root: Root = fromMarkdown(text.startsWith('\uFEFF') ? `x${text.slice(1)}` : text, options);
+  const marked = text.startsWith('\uFEFF') ? `x${text.slice(1)}` : text;
+  const root: Root = fromMarkdown(withoutDepths(marked), options);
   return root.children.map(({ type, position }) => {
     let start = position!.start.offset!;
     while (start > 0 && (text[start - 1] === ' ' || text[start - 1] === '\t')) {

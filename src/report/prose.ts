@@ -4,6 +4,7 @@ import { frontmatterFromMarkdown } from 'mdast-util-frontmatter';
 import { gfmFromMarkdown } from 'mdast-util-gfm';
 import { frontmatter } from 'micromark-extension-frontmatter';
 import { gfm } from 'micromark-extension-gfm';
+import { isTangled } from '../notebook';
 import type { Inline, Part } from './document';
 
 /** A prose cell's content: its blocks in order, headings with the depth they were written in. */
@@ -16,12 +17,17 @@ export interface ProseHeading {
   readonly content: readonly Inline[];
 }
 
-/** Reads a prose cell. Front matter and comments are left out; other HTML is shown as it was written. */
+/**
+ * Reads a prose cell. Front matter and comments are left out; other HTML is shown as it was written, and so is a text of
+ * nothing but marks.
+ */
 export const readProse = (text: string): ProsePart[] =>
-  fromMarkdown(text, {
-    extensions: [frontmatter(['yaml']), gfm()],
-    mdastExtensions: [frontmatterFromMarkdown(['yaml']), gfmFromMarkdown()],
-  }).children.flatMap(block);
+  isTangled(text)
+    ? [{ kind: 'code', text }]
+    : fromMarkdown(text, {
+        extensions: [frontmatter(['yaml']), gfm()],
+        mdastExtensions: [frontmatterFromMarkdown(['yaml']), gfmFromMarkdown()],
+      }).children.flatMap(block);
 
 function block(node: RootContent): ProsePart[] {
   switch (node.type) {

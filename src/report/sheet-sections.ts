@@ -40,10 +40,13 @@ const isTitle = (heading: string, title: string | undefined, sections: readonly 
 export const headed = ({ heading, parts }: SheetSection): Part[] =>
   heading.length === 0 ? parts : [{ kind: 'heading', depth: 3, content: heading }, ...parts];
 
+/** Most prose holds none, and need not be read twice. */
+const mayHoldTitle = /^ {0,3}(#[^#]|#$|=+[ \t]*$)/m;
+
 /** The sheet's first heading of the first level, for a report without a title of its own. */
 export function firstHeading(cells: readonly ReportCell[]): string | undefined {
   for (const cell of cells) {
-    for (const part of cell.kind === 'prose' ? readProse(cell.text) : []) {
+    for (const part of cell.kind === 'prose' && mayHoldTitle.test(cell.text) ? readProse(cell.text) : []) {
       if (part.kind === 'heading' && part.depth === 1) {
         return plain(part.content).trim();
       }

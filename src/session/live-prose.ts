@@ -143,7 +143,16 @@ export function liveParagraphs(text: string, values: readonly LiveValue[]): stri
 
 /** The code span around its expression: from its first mark to its last. */
 function wholeSpan(text: string, { start, end }: Span): Span {
-  const marks = /^`+/.exec(text.slice(end))?.[0].length ?? 0;
-  const lead = /`+\s*=$/.exec(text.slice(0, start))?.[0].length ?? 0;
-  return { start: start - lead, end: end + marks };
+  let last = end;
+  while (text[last] === '`') {
+    last++;
+  }
+  let first = start - 1; // The equals sign.
+  while (first > 0 && /\s/.test(text[first - 1])) {
+    first--;
+  }
+  while (text[first - 1] === '`') {
+    first--;
+  }
+  return { start: first, end: last };
 }

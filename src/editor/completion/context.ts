@@ -1,5 +1,6 @@
 import type { Vocabulary } from '../../language';
 import type { Span } from '../../text';
+import { nameBefore } from '../name-before';
 import { type FileWanted, fileContextAt } from './file-context';
 
 /** What the text before the cursor asks for. `word` is the part typed already. */
@@ -22,11 +23,14 @@ export interface Context {
   readonly replaces: Span;
 }
 
+/** So much before the cursor is looked at for words, which end at it: looking for them in a long line would take its square. */
+const lookBack = 1000;
+
 const wordBefore = /[\p{L}\p{N}_%°Ω²µ-]*$/u;
 const size = /(?:#\d+|\d+(?:\/0|\.\d+)?\s*(?:AWG|kcmil|MCM|mm²|mm2))((?:\s+[\w-]+)*?)\s+[\w-]*$/;
 const numberThenWord = /(?:^|[^\p{L}\p{N}_.])\d[\d.]*(?:e[+-]?\d+)? ?[\p{L}°%Ωµ]*$/u;
 const member = /([\p{L}_][\p{L}\p{N}_]*)\.[\p{L}\p{N}_]*$/u;
-const fieldName = /^[ \t]+[\p{L}_]*[\p{L}\p{N}_]*$/u;
+const fieldName = /^[ \t]+[\p{L}\p{N}_]*$/u;
 const fieldValue = /^[ \t]+([\p{L}_][\p{L}\p{N}_]*):[ \t]*[\w-]*$/u;
 const formHead = /^[ \t]*[\p{L}_][\p{L}\p{N}_]*[ \t]*=[ \t]*([\p{L}_][\p{L}\p{N}_]*)[ \t]*(?:\/\/.*)?$/u;
 
@@ -38,7 +42,7 @@ export function contextAt(text: string, offset: number, vocabulary: Vocabulary):
   }
   const lineStart = text.lastIndexOf('\n', offset - 1) + 1;
   const before = text.slice(lineStart, offset);
-  const word = wordBefore.exec(before)![0];
+  const word = wordBefore.exec(before.slice(-lookBack))![0];
   return { wanted: wantedAfter(text, lineStart, before, vocabulary), replaces: replaced(word, offset) };
 }
 
@@ -55,18 +59,19 @@ function wantedAfter(text: string, lineStart: number, before: string, vocabulary
   if (/^\s*allow\s+[\w-]*$/.test(before)) {
     return { kind: 'lint' };
   }
+  const near = before.slice(-lookBack);
   const said = size
-    .exec(before)?.[1]
+    .exec(near)?.[1]
     .split(/\s+/)
     .filter((part) => part !== '');
   if (said?.every((part) => vocabulary.designationWords.has(part))) {
     return { kind: 'conductor word', said };
   }
-  const of = member.exec(before)?.[1];
+  const of = member.exec(near)?.[1];
   if (of !== undefined) {
     return { kind: 'member', of };
   }
-  if (numberThenWord.test(before)) {
+  if (numberThenWord.test(near)) {
     return { kind: 'unit' };
   }
   return (
@@ -105,7 +110,7 @@ function inCall(before: string): Wanted | undefined {
     if (before[i] === ')') {
       depth++;
     } else if (before[i] === '(' && depth-- === 0) {
-      const called = /([\p{L}_][\p{L}\p{N}_]*)$/u.exec(before.slice(0, i))?.[1];
+      const called = nameBefore(before, i);
       const written = before.slice(i + 1).split(',');
       const parameter = /^\s*([\p{L}_][\p{L}\p{N}_]*):\s*[\w-]*$/u.exec(written.at(-1)!)?.[1];
       if (called === undefined) {

@@ -88,8 +88,8 @@ const expressionWords = ['in', 'if', 'yes', 'no', 'and', 'or', 'not'];
 const offer = (kind: CompletionKind, label: string, detail?: string): Offer => ({ kind, label, detail });
 
 function* names(program: Program): Generator<Offer> {
-  for (const { name, cell } of program.names().values()) {
-    const value = program.results(cell).find((result) => result.name === name)?.value;
+  for (const { name, result } of program.names().values()) {
+    const value = result?.value;
     yield offer('name', name, value && value.kind !== 'record' ? showValue(value) : undefined);
   }
 }

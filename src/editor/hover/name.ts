@@ -13,7 +13,7 @@ const longest = 24;
 
 /** A name: its value, how it is written, how it came about, and what it rests on. */
 export function namePage(program: Program, info: NameInfo): string {
-  const result = program.results(info.cell).find((candidate) => candidate.name === info.name);
+  const { result } = info;
   const parts = [`**${escaped(info.name)}** ${result ? valueText(result) : 'has no value yet'}`];
   const tree = program.tree(info.cell);
   const statement = tree?.statements[info.statement];

@@ -1,7 +1,7 @@
 import type { Span } from '../../text';
 import type { Cell, Name, Statement } from '../checking/binding';
 import type { Type } from '../checking/type';
-import type { NameInfo } from '../program';
+import type { NameInfo, StatementResult } from '../program';
 import { Node, spanOf } from '../syntax/tree';
 import { inOrder } from './definition-problems';
 import type { Sheet } from './sheet';
@@ -51,6 +51,10 @@ class Info implements NameInfo {
 
   get statement(): number {
     return this.first.index;
+  }
+
+  get result(): StatementResult | undefined {
+    return this.first.result;
   }
 
   get references(): NameInfo['references'] {

@@ -19,6 +19,8 @@ import { takenProblem } from './taken-problem';
 export class Settler {
   /** Statements whose reports hang on which other names there are. */
   private readonly unresolved = new Set<Statement>();
+  /** How often statements were run, all that hang together at once: while it stands, so do all results. */
+  rounds = 0;
   private update = 0;
   /** The statements to be checked anew, as far as they are known; each bears the number of the update. */
   private touched: Statement[] = [];
@@ -28,6 +30,7 @@ export class Settler {
   /** Begins an update. */
   begin(): void {
     this.update++;
+    this.rounds++;
     this.touched = [];
   }
 
@@ -99,6 +102,7 @@ export class Settler {
 
   /** Runs statements again, in this order, because what they need has other values. */
   again(statements: readonly Statement[]): void {
+    this.rounds++;
     for (const statement of statements) {
       this.run(statement);
     }

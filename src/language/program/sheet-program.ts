@@ -28,6 +28,8 @@ export class SheetProgram implements Program {
   private readonly runner = new Runner();
   private readonly settler = new Settler(this.runner);
   private namesMade: ReadonlyMap<string, NameInfo> | undefined;
+  /** The results of a cell as one list, for the round of running in which it was made. */
+  private readonly resultsOf = new WeakMap<Cell, { readonly round: number; readonly results: StatementResult[] }>();
 
   constructor(
     readonly library: Library,
@@ -133,13 +135,17 @@ export class SheetProgram implements Program {
   }
 
   results(cell: string): readonly StatementResult[] {
-    const results: StatementResult[] = [];
-    for (const { result } of this.sheet.cell(cell)?.statements ?? []) {
-      if (result) {
-        results.push(result);
-      }
+    const found = this.sheet.cell(cell);
+    if (!found) {
+      return [];
     }
-    return results;
+    let kept = this.resultsOf.get(found);
+    if (kept?.round !== this.settler.rounds) {
+      const results = found.statements.flatMap(({ result }) => result ?? []);
+      kept = { round: this.settler.rounds, results };
+      this.resultsOf.set(found, kept);
+    }
+    return kept.results;
   }
 
   diagnostics(cell: string): readonly Diagnostic[] {

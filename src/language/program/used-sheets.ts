@@ -1,7 +1,7 @@
 import type { Statement, Taken } from '../checking/binding';
 import type { OtherSheets, SheetProblem } from '../program';
 import { textContent } from '../syntax/navigation';
-import { children, Node } from '../syntax/tree';
+import { children, Node, type SyntaxTree } from '../syntax/tree';
 import { type Edited, Sheet } from './sheet';
 
 /** A `use` that leads to a sheet. */
@@ -42,8 +42,7 @@ export class UsedSheets {
     const waiting: [path: string, sheet: Sheet][] = [[own, this.main]];
     for (let next = waiting.pop(); next; next = waiting.pop()) {
       const [from, sheet] = next;
-      for (const statement of takersIn(sheet)) {
-        const file = fileOf(statement);
+      for (const { statement, file } of takersWithFiles(sheet)) {
         if (file === undefined) {
           continue; // The parser has spoken.
         }
@@ -103,12 +102,25 @@ export const noOtherSheets: OtherSheets = {
   }),
 };
 
-const takersIn = (sheet: Sheet): Statement[] => sheet.cellsNamingFiles.flatMap((cell) => cell.takers);
-
 /** The file that a `use` names; undefined when it could not be read, which the parser has told. */
-function fileOf({ cell: { tree }, node }: Statement): string | undefined {
-  const file = [...children(tree, node)].at(-1)!;
+function fileOf(tree: SyntaxTree, use: number): string | undefined {
+  const file = [...children(tree, use)].at(-1)!;
   return tree.kinds[file] === Node.Text ? textContent(tree, file) : undefined;
+}
+
+/** The statements of a sheet that take a name, each with the file that its line names; the line is read once. */
+function* takersWithFiles(sheet: Sheet): Generator<{ readonly statement: Statement; readonly file?: string }> {
+  for (const { takers, tree } of sheet.cellsNamingFiles) {
+    let line = -1;
+    let file: string | undefined;
+    for (const statement of takers) {
+      if (statement.node !== line) {
+        line = statement.node;
+        file = fileOf(tree, line);
+      }
+      yield { statement, file };
+    }
+  }
 }
 
 /** Which sheets each sheet takes names from. */

@@ -11,6 +11,7 @@ import {
   type Value,
 } from '../../language';
 import type { ReportGiven, ReportReading } from '../../report';
+import type { Span } from '../../text';
 import { dimensionOf } from '../../units';
 import type { LineAt } from './index';
 
@@ -42,6 +43,9 @@ function readingsIn(place: Place): ReportReading[] {
   const { program, cell, tree, result, lineAt } = place;
   const statement = tree.statements[result.index];
   const readings: ReportReading[] = [];
+  if (tree.kinds[statement] === Node.Use) {
+    return readings; // A long list of names, and a result for each of them.
+  }
   let inside = -1;
   for (const node of nodesBelow(tree, statement)) {
     const isReading =
@@ -127,9 +131,26 @@ function temperatureIn(results: readonly StatementResult[]): string {
 
 function usersOf(program: Program, name: string | undefined): StatementResult[] {
   const info = name === undefined ? undefined : program.name(name);
-  return (info?.references ?? []).flatMap(({ cell, span }) =>
-    program.results(cell).filter((result) => result.span.start <= span.start && span.end <= result.span.end),
-  );
+  return (info?.references ?? []).flatMap(({ cell, span }) => resultsAround(program.results(cell), span));
+}
+
+/** The results of the statement around a stretch; results lie in order, and those of one statement beside one another. */
+function resultsAround(results: readonly StatementResult[], span: Span): StatementResult[] {
+  let low = 0;
+  let high = results.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (results[middle].span.end < span.end) {
+      low = middle + 1;
+    } else {
+      high = middle;
+    }
+  }
+  const around: StatementResult[] = [];
+  for (let i = low; i < results.length && results[i].span.start <= span.start; i++) {
+    around.push(results[i]);
+  }
+  return around;
 }
 
 interface Figure extends ReportGiven {
@@ -156,8 +177,8 @@ function figureOf(
   lineAt: LineAt,
 ): Figure[] {
   const node = tree.statements[index];
-  const expression = [...children(tree, node)][1];
-  if (name === undefined || value === undefined || expression === undefined || !isFigure(tree, node, expression)) {
+  const expression = tree.nextSiblings[tree.firstChildren[node]] ?? -1;
+  if (name === undefined || value === undefined || expression < 0 || !isFigure(tree, node, expression)) {
     return [];
   }
   const isResistance = value.kind === 'quantity' && value.type.dimension === ohm;

@@ -11,9 +11,17 @@ import type { Value } from '../value';
 /** The schedule that a statement defines; undefined for any other statement. */
 export const scheduleOf = ({ cell, node }: Statement): ScheduleMeaning | undefined => cell.meaning.schedules.get(node);
 
+const slotsOf = new WeakMap<ScheduleMeaning, { readonly first: number; readonly slots: ReadonlyMap<string, number> }>();
+
 /** The first slots of a schedule's columns, by name. */
-export function columnSlots(schedule: ScheduleMeaning, first: number): Map<string, number> {
-  return new Map([...schedule.written, ...schedule.computed].map(({ name }, i) => [name, first + i]));
+export function columnSlots(schedule: ScheduleMeaning, first: number): ReadonlyMap<string, number> {
+  let known = slotsOf.get(schedule);
+  if (known?.first !== first) {
+    const slots = new Map([...schedule.written, ...schedule.computed].map(({ name }, i) => [name, first + i]));
+    known = { first, slots };
+    slotsOf.set(schedule, known);
+  }
+  return known.slots;
 }
 
 /** Runs the formula of one row beside the sheet's own slots, so that every intermediate result can be looked at. */
