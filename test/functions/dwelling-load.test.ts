@@ -187,4 +187,11 @@ describe('the working of dwelling_load', () => {
     );
     assert.ok(value.kind === 'quantity' && value.base === 100);
   });
+
+  it('does not pass over a count of what has no rating', () => {
+    for (const fields of ['ranges: 1', 'dryers: 2', 'heating_controls: 4']) {
+      assert.equal(errorOf(`x = dwelling_load(area: 1500 ft², ${fields})`).code, 'too-few-givens', fields);
+    }
+    near(field('area: 1500 ft², ranges: 0', 'total'), 5100, 1e-9);
+  });
 });

@@ -21,6 +21,13 @@ const counted = [
 
 const notInMethod = (part: string) => new Absent(`${part} has no line of its own in this method`);
 
+/** What counts, and what it counts: a count alone would add nothing to the load. */
+const countOf = [
+  ['ranges', 'range'],
+  ['dryers', 'dryer'],
+  ['heating_controls', 'space_heating'],
+] as const;
+
 export const dwelling_load = defineFunction({
   name: 'dwelling_load',
   summary: 'Load of a dwelling, or of several alike, on its service or feeder, step by step.',
@@ -77,6 +84,15 @@ export const dwelling_load = defineFunction({
       counted.map((name) => notWhole(args[name] ?? 0, name, name.replace(/_/g, ' '))).find((failure) => failure);
     if (wrong) {
       return wrong;
+    }
+    const unrated = countOf.find(([count, rating]) => call.given(count) && args[count] !== 0 && !args[rating]);
+    if (unrated) {
+      const [count, rating] = unrated;
+      return new Failure(
+        `\`${count}\` counts what \`${rating}\` rates, and \`${rating}\` is not given: give it, or take \`${count}\` out.`,
+        count,
+        'too-few-givens',
+      );
     }
     const { voltage, phases, method, units } = args;
     call.assume(`calculation of Article 220 in ${tablesOf(call).edition}, ${method} method; kW counted as kVA`);

@@ -42,7 +42,8 @@ export const doubleContinuousFactor = defineLint({
       const parameters = [...(isContinuous(call) ? multiplied : []), 'mca'];
       for (const parameter of parameters) {
         const argument = argumentNode(statement, call, parameter);
-        const found = argument === undefined ? undefined : factorIn({ ...statement, node: argument });
+        const found =
+          argument === undefined ? undefined : factorIn({ ...statement, node: argument }, parameter !== 'mca');
         if (argument === undefined || !found || (parameter === 'mca' && isRatedCurrent(found.place, found.kept))) {
           continue;
         }
@@ -54,7 +55,7 @@ export const doubleContinuousFactor = defineLint({
           message:
             parameter === 'mca'
               ? 'This nameplate current is multiplied by 125 %; a minimum circuit ampacity already holds it. Give it as the nameplate states it.'
-              : `This ${parameter} is already multiplied by 125 %, and a continuous load is multiplied again: ${figure(continuousFactor ** 2 * 100)} % in all. Give the ${parameter} without the factor.`,
+              : `This ${parameter} ${found.isPart ? 'holds a part that is already' : 'is already'} multiplied by 125 %, and a continuous load is multiplied again: ${figure(continuousFactor ** 2 * 100)} % in all. ${found.isPart ? 'Say `continuous: no`, or give' : 'Give'} the ${parameter} without the factor.`,
           fixes: removal,
         });
       }
@@ -78,11 +79,23 @@ function isContinuous(call: CallRecord): boolean {
   return circuit ? circuit.continuous && circuit.mca === undefined : value?.kind === 'boolean' && value.value === true;
 }
 
-/** A product with 1.25 or 125 % as one side, and the side to keep. */
-function factorIn(start: Place): { place: Place; kept: number } | undefined {
+/** Sums of more terms, and names for them, are not looked through. */
+const mostTerms = 20;
+
+/** A product with 1.25 or 125 % as one side, and the side to keep; `inSums` also where it is a part of a sum. */
+function factorIn(
+  start: Place,
+  inSums: boolean,
+  depth = 0,
+): { place: Place; kept: number; isPart: boolean } | undefined {
   const place = resolved(start);
   const { tree, node } = place;
-  if (tree.kinds[node] !== Node.Binary || tree.operators[node] !== Operator.Multiply) {
+  const operator = tree.kinds[node] === Node.Binary ? tree.operators[node] : undefined;
+  if (operator === Operator.Add && inSums && depth < mostTerms) {
+    const [left, right] = [...children(tree, node)];
+    return factorIn({ ...place, node: left }, true, depth + 1) ?? factorIn({ ...place, node: right }, true, depth + 1);
+  }
+  if (operator !== Operator.Multiply) {
     return undefined;
   }
   const [left, right] = [...children(tree, node)];
@@ -91,7 +104,8 @@ function factorIn(start: Place): { place: Place; kept: number } | undefined {
     (tree.kinds[side] === Node.Quantity &&
       tree.unitTexts[tree.units[side]] === '%' &&
       tree.numbers[side] === continuousFactor * 100);
-  return isFactor(right) ? { place, kept: left } : isFactor(left) ? { place, kept: right } : undefined;
+  const kept = isFactor(right) ? left : isFactor(left) ? right : undefined;
+  return kept === undefined ? undefined : { place, kept, isPart: depth > 0 };
 }
 
 const isInside = (place: Place, argument: number, statement: LintedStatement): boolean =>
