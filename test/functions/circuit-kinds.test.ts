@@ -137,6 +137,15 @@ describe('what a nameplate says', () => {
   });
 });
 
+describe('a circuit whose metal is said twice', () => {
+  it('is asked to keep one', () => {
+    assert.deepEqual(
+      run('x = circuit(load: 12 A, conductor: 12 AWG Cu THHN, material: Al)').diagnostics.map(({ code }) => code),
+      ['contradictory-material'],
+    );
+  });
+});
+
 describe('a welder’s fields', () => {
   it('are not passed over where the circuit feeds something else', () => {
     for (const fields of ['load: 12 A, duty: 20 %', 'load: 12 A, kind: general, welder: arc']) {

@@ -1,4 +1,5 @@
 import { type Call, Failure } from '../../language';
+import type { Material } from '../../tables';
 import type { Conductor } from '../conductor';
 import type { AmpacityFact, CircuitFact } from '../facts';
 import { groundingConductor } from '../rules/grounding-conductor';
@@ -15,6 +16,8 @@ export function circuitBounds(
   call: Call,
   circuit: {
     conductor: Conductor;
+    /** Metal of the grounding conductor. */
+    material: Material;
     ampacity: AmpacityFact;
     sets: number;
     ocpd: number;
@@ -23,8 +26,7 @@ export function circuitBounds(
   },
 ): Pick<CircuitFact, 'tableEgc' | 'at75' | 'largestApplianceOcpd' | 'largestMotorOcpd'> {
   const tables = tablesOf(call);
-  const { conductor, ampacity, sets, ocpd, load, loadCurrent } = circuit;
-  const { material } = conductor;
+  const { conductor, material, ampacity, sets, ocpd, load, loadCurrent } = circuit;
   const tableEgc = groundingConductor(call, { ocpd, material, areaRatio: 1, circuit: conductor });
   const total = ampacity.ampacityAt75 === undefined ? undefined : ampacity.ampacityAt75 * sets;
   const forAppliance = (loadCurrent * appliancePercent) / 100;

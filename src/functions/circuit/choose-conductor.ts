@@ -42,6 +42,13 @@ const usualMaterial = 'Cu';
 export function circuitConductor(call: Call, question: CircuitConductorQuestion): CircuitConductor | Failure {
   const { given, demand, rating, ampacityOf } = question;
   const material = given?.material ?? question.material ?? usualMaterial;
+  if (question.material && question.material !== material) {
+    return new Failure(
+      `The conductor says ${material}, the circuit says ${question.material}: keep one of them.`,
+      'material',
+      'contradictory-material',
+    );
+  }
   const insulation = given?.insulation ?? question.insulation ?? (ampacityOf ? undefined : usualInsulation);
   const { terminals, ambient, bundled, sets, allowed, withinDrop } = question;
   const conditions = { terminals, ambient, bundled, rating: question.terminalRating };

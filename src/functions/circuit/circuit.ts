@@ -165,8 +165,10 @@ export const circuit = defineFunction({
         remark: 'limit of the small-conductor rule',
       });
     }
+    const { material } = args.egc ?? conductor;
     const smallestEgc = circuitGroundingConductor(call, {
       ocpd: device.rating,
+      material,
       conductor,
       smallest: chosen.smallestByAmpacity,
     });
@@ -212,7 +214,7 @@ export const circuit = defineFunction({
         egc,
         egcGiven: args.egc !== undefined,
         smallestEgc,
-        ...circuitBounds(silent, { conductor, ampacity, sets, ocpd: device.rating, load, loadCurrent }),
+        ...circuitBounds(silent, { conductor, material, ampacity, sets, ocpd: device.rating, load, loadCurrent }),
         mca,
         mocp,
         sufficient: chosen.sufficient,

@@ -1,4 +1,5 @@
 import { type Call, Failure } from '../../language';
+import type { Material } from '../../tables';
 import type { Conductor } from '../conductor';
 import { groundingConductor } from '../rules/grounding-conductor';
 import { tablesOf } from '../settings';
@@ -13,12 +14,12 @@ const areaCmil = (call: Call, conductor: Conductor): number | undefined =>
  */
 export function circuitGroundingConductor(
   call: Call,
-  question: { ocpd: number; conductor: Conductor; smallest: Conductor | undefined },
+  question: { ocpd: number; material: Material; conductor: Conductor; smallest: Conductor | undefined },
 ): Conductor | undefined {
-  const { ocpd, conductor, smallest } = question;
+  const { ocpd, material, conductor, smallest } = question;
   const chosen = areaCmil(call, conductor);
   const needed = smallest && areaCmil(call, smallest);
   const areaRatio = chosen && needed ? Math.max(1, chosen / needed) : 1;
-  const found = groundingConductor(call, { ocpd, material: conductor.material, areaRatio, circuit: conductor });
+  const found = groundingConductor(call, { ocpd, material, areaRatio, circuit: conductor });
   return found instanceof Failure ? undefined : found;
 }
