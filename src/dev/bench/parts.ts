@@ -152,7 +152,7 @@ export const parts: Readonly<Record<string, () => Measured | Promise<Measured>>>
       const name = shared ? 'correlated' : 'independent';
       const program = new SheetProgram(library());
       program.update([{ id: '0', text: work.sheet }]);
-      measured[name] = warm(() => program.evaluate(), 20, 10);
+      measured[name] = warm(() => program.evaluate(), 60, 60);
       const python = inPython(work.python, work.names);
       if (!python) {
         continue;

@@ -1,6 +1,7 @@
 import type { Statement } from '../checking/binding';
 import { Compiler } from './compiler';
 import type { Frame } from './frame';
+import { FusedCode } from './fused/fused-code';
 import { sizeOf } from './layout';
 import { Machine } from './machine';
 import { runWithDoubt } from './propagation';
@@ -32,11 +33,14 @@ export class Runner {
   private abandoned = 0;
   /** The statements in the order that the code lies in; absent while edits have mixed it up. */
   private order: readonly Statement[] | undefined;
+  /** The same code in a shorter form; made when all of it runs a second time, because that takes longer than to run it. */
+  private fused: FusedCode | undefined;
 
   /** Compiles a statement whose type is known. Its names keep their slots where the size allows. */
   compile(statement: Statement): void {
     const { machine, compiler } = this;
     this.order = undefined;
+    this.fused = undefined;
     const size = sizeOf(statement.type);
     const old = statement.compiled;
     const slot = old?.size === size ? old.slot : machine.allocate(size);
@@ -122,20 +126,35 @@ export class Runner {
 
   /** Runs all code at once, laid out first in the order given if edits have mixed it up. */
   runAll(ordered: () => readonly Statement[]): void {
-    if (!this.order) {
-      const order = ordered();
-      this.compileAll(order);
-      this.order = order;
+    const { machine } = this;
+    if (!machine.uncertain.isEmpty) {
+      this.runAllWithDoubt(this.order ?? this.layOut(ordered()));
+    } else if (this.order) {
+      this.fused ??= new FusedCode(
+        machine,
+        this.order.map(({ compiled }) => compiled).filter((code) => code !== undefined),
+      );
+      this.fused.run();
+    } else {
+      this.layOut(ordered());
+      machine.run(0, machine.codeLength);
     }
+  }
+
+  private layOut(order: readonly Statement[]): readonly Statement[] {
+    this.compileAll(order);
+    this.order = order;
+    return order;
+  }
+
+  private runAllWithDoubt(order: readonly Statement[]): void {
     const { machine } = this;
     let from = 0;
-    if (!machine.uncertain.isEmpty) {
-      for (const { isUncertain, compiled } of this.order) {
-        if (isUncertain && compiled) {
-          machine.run(from, compiled.start);
-          this.runWithDoubt(compiled);
-          from = compiled.end;
-        }
+    for (const { isUncertain, compiled } of order) {
+      if (isUncertain && compiled) {
+        machine.run(from, compiled.start);
+        this.runWithDoubt(compiled);
+        from = compiled.end;
       }
     }
     machine.run(from, machine.codeLength);
