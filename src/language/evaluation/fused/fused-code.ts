@@ -1,6 +1,6 @@
 import type { Machine } from '../machine';
 import { instructionLength, Operation } from '../operations';
-import { Fused } from './fused';
+import { Fused, operationBits } from './fused';
 import { runFused } from './run-fused';
 
 interface Range {
@@ -126,11 +126,16 @@ function fuse(code: Int32Array, { start, end, slot, size }: StatementCode, fused
       continue;
     }
     if (taken === none) {
-      fused.push(alone(operation), target, a, b, 0);
+      fused.push(alone(operation) | (target << operationBits), a, b, 0);
     } else {
       const first = instructions[taken];
       const isLeft = byA === taken;
-      fused.push(pair(first.operation, operation, isLeft), target, first.a, first.b, isLeft ? b : a);
+      fused.push(
+        pair(first.operation, operation, isLeft) | (target << operationBits),
+        first.a,
+        first.b,
+        isLeft ? b : a,
+      );
     }
   }
 }

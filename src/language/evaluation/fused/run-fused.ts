@@ -1,5 +1,5 @@
 import type { Machine } from '../machine';
-import { Fused, fusedLength } from './fused';
+import { Fused, fusedLength, operationBits, operationMask } from './fused';
 
 /**
  * Runs fused code: the same arithmetic as the machine's, number by number, in the same order. The loop calls nothing, so
@@ -7,13 +7,14 @@ import { Fused, fusedLength } from './fused';
  */
 export function runFused({ numbers: r, objects }: Machine, code: Int32Array): void {
   for (let at = 0; at < code.length; at += fusedLength) {
-    const target = code[at + 1];
-    const x = r[code[at + 2]];
-    const y = r[code[at + 3]];
-    switch (code[at]) {
+    const head = code[at];
+    const target = head >>> operationBits;
+    const x = r[code[at + 1]];
+    const y = r[code[at + 2]];
+    switch (head & operationMask) {
       case Fused.Copy:
         r[target] = x;
-        objects[target] = objects[code[at + 2]];
+        objects[target] = objects[code[at + 1]];
         break;
       case Fused.Negate:
         r[target] = -x;
@@ -31,91 +32,91 @@ export function runFused({ numbers: r, objects }: Machine, code: Int32Array): vo
         r[target] = x / y + (y - y);
         break;
       case Fused.AddAdd:
-        r[target] = x + y + r[code[at + 4]];
+        r[target] = x + y + r[code[at + 3]];
         break;
       case Fused.AddMultiply:
-        r[target] = (x + y) * r[code[at + 4]];
+        r[target] = (x + y) * r[code[at + 3]];
         break;
       case Fused.AddSubtract:
-        r[target] = x + y - r[code[at + 4]];
+        r[target] = x + y - r[code[at + 3]];
         break;
       case Fused.AddSubtractFrom:
-        r[target] = r[code[at + 4]] - (x + y);
+        r[target] = r[code[at + 3]] - (x + y);
         break;
       case Fused.AddDivide: {
-        const z = r[code[at + 4]];
+        const z = r[code[at + 3]];
         r[target] = (x + y) / z + (z - z);
         break;
       }
       case Fused.AddDivideInto: {
         const divisor = x + y;
-        r[target] = r[code[at + 4]] / divisor + (divisor - divisor);
+        r[target] = r[code[at + 3]] / divisor + (divisor - divisor);
         break;
       }
       case Fused.SubtractAdd:
-        r[target] = x - y + r[code[at + 4]];
+        r[target] = x - y + r[code[at + 3]];
         break;
       case Fused.SubtractMultiply:
-        r[target] = (x - y) * r[code[at + 4]];
+        r[target] = (x - y) * r[code[at + 3]];
         break;
       case Fused.SubtractSubtract:
-        r[target] = x - y - r[code[at + 4]];
+        r[target] = x - y - r[code[at + 3]];
         break;
       case Fused.SubtractSubtractFrom:
-        r[target] = r[code[at + 4]] - (x - y);
+        r[target] = r[code[at + 3]] - (x - y);
         break;
       case Fused.SubtractDivide: {
-        const z = r[code[at + 4]];
+        const z = r[code[at + 3]];
         r[target] = (x - y) / z + (z - z);
         break;
       }
       case Fused.SubtractDivideInto: {
         const divisor = x - y;
-        r[target] = r[code[at + 4]] / divisor + (divisor - divisor);
+        r[target] = r[code[at + 3]] / divisor + (divisor - divisor);
         break;
       }
       case Fused.MultiplyAdd:
-        r[target] = x * y + r[code[at + 4]];
+        r[target] = x * y + r[code[at + 3]];
         break;
       case Fused.MultiplyMultiply:
-        r[target] = x * y * r[code[at + 4]];
+        r[target] = x * y * r[code[at + 3]];
         break;
       case Fused.MultiplySubtract:
-        r[target] = x * y - r[code[at + 4]];
+        r[target] = x * y - r[code[at + 3]];
         break;
       case Fused.MultiplySubtractFrom:
-        r[target] = r[code[at + 4]] - x * y;
+        r[target] = r[code[at + 3]] - x * y;
         break;
       case Fused.MultiplyDivide: {
-        const z = r[code[at + 4]];
+        const z = r[code[at + 3]];
         r[target] = (x * y) / z + (z - z);
         break;
       }
       case Fused.MultiplyDivideInto: {
         const divisor = x * y;
-        r[target] = r[code[at + 4]] / divisor + (divisor - divisor);
+        r[target] = r[code[at + 3]] / divisor + (divisor - divisor);
         break;
       }
       case Fused.DivideAdd:
-        r[target] = x / y + (y - y) + r[code[at + 4]];
+        r[target] = x / y + (y - y) + r[code[at + 3]];
         break;
       case Fused.DivideMultiply:
-        r[target] = (x / y + (y - y)) * r[code[at + 4]];
+        r[target] = (x / y + (y - y)) * r[code[at + 3]];
         break;
       case Fused.DivideSubtract:
-        r[target] = x / y + (y - y) - r[code[at + 4]];
+        r[target] = x / y + (y - y) - r[code[at + 3]];
         break;
       case Fused.DivideSubtractFrom:
-        r[target] = r[code[at + 4]] - (x / y + (y - y));
+        r[target] = r[code[at + 3]] - (x / y + (y - y));
         break;
       case Fused.DivideDivide: {
-        const z = r[code[at + 4]];
+        const z = r[code[at + 3]];
         r[target] = (x / y + (y - y)) / z + (z - z);
         break;
       }
       case Fused.DivideDivideInto: {
         const divisor = x / y + (y - y);
-        r[target] = r[code[at + 4]] / divisor + (divisor - divisor);
+        r[target] = r[code[at + 3]] / divisor + (divisor - divisor);
         break;
       }
     }
