@@ -25,7 +25,7 @@ async function main(): Promise<number> {
   let server: Server | undefined;
   let browser: Browser | undefined;
   try {
-    server = await startServer(edition, scratch, true);
+    server = await startServer(edition, scratch, { forTests: true });
     browser = await startBrowser(scratch);
     const said = await runIn(browser.page, server.authority, workspace);
     return said ? 0 : 1;

@@ -18,6 +18,8 @@ export interface Server {
   readonly authority: string;
   log(): string;
   stop(): Promise<void>;
+  /** Ends it on the spot, without a chance to put anything in order. */
+  kill(): void;
 }
 
 function program(edition: Edition): { node: string; entry: string; testFlags: string[] } {
@@ -62,11 +64,19 @@ export function installPackage(edition: Edition, scratch: string, vsix: string):
   }
 }
 
-/** Starts the server on a free loopback port; it ends with this process at the latest. */
-export async function startServer(edition: Edition, scratch: string, forTests: boolean): Promise<Server> {
+/**
+ * Starts the server on a loopback port, a free one unless it is told; it ends with this process at the latest. With
+ * `isRestricted` no workspace is trusted until a person says so.
+ */
+export async function startServer(
+  edition: Edition,
+  scratch: string,
+  { forTests = false, isRestricted = false, port = '0' } = {},
+): Promise<Server> {
   const { node, entry, testFlags } = program(edition);
-  const flags = ['auth none', 'disable-telemetry', 'disable-update-check', 'disable-workspace-trust'];
-  flags.push('disable-getting-started-override', 'disable-proxy', 'ignore-last-opened', 'bind-addr 127.0.0.1:0');
+  const flags = ['auth none', 'disable-telemetry', 'disable-update-check'];
+  flags.push(...(isRestricted ? [] : ['disable-workspace-trust']));
+  flags.push('disable-getting-started-override', 'disable-proxy', 'ignore-last-opened', `bind-addr 127.0.0.1:${port}`);
   const child = spawn(
     node,
     [entry, ...flags.flatMap((flag) => `--${flag}`.split(' ')), ...(forTests ? testFlags : []), ...folders(scratch)],
@@ -82,8 +92,9 @@ export async function startServer(edition: Edition, scratch: string, forTests: b
   process.on('exit', () => signal(child, 'SIGKILL'));
   const stop = () => end(child);
   try {
-    const port = await portOf(child, () => log);
-    return { authority: `127.0.0.1:${port}`, stop, log: () => log };
+    const taken = await portOf(child, () => log);
+    const kill = () => signal(child, 'SIGKILL');
+    return { authority: `127.0.0.1:${taken}`, stop, kill, log: () => log };
   } catch (error) {
     await stop();
     throw error;

@@ -15,3 +15,6 @@ import './large';
 import './write-protected';
 import './on-disk';
 import './one-undo';
+import './cases';
+import './named-files';
+import './listed-once';

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { equal, ok, until } from './expect';
-import { cellWith, fileInWorkspace, positionOf, show, shown, writeFile } from './sheets';
+import { cellWith, cursorIn, fileInWorkspace, positionOf, show, shown, writeFile } from './sheets';
 
 const fenced = (text: string) => `\`\`\`kft\n${text}\n\`\`\`\n`;
 const ask = <T>(command: string, ...rest: unknown[]) => vscode.commands.executeCommand<T>(command, ...rest);
@@ -34,7 +34,7 @@ describe('one undo takes back', () => {
   it('a schedule that was pasted', async () => {
     const text = fenced('x = 1');
     const notebook = await show(await writeFile('undo/paste.kft.md', text));
-    const editor = await vscode.window.showTextDocument(notebook.cellAt(0).document);
+    const editor = await cursorIn(notebook.cellAt(0));
     editor.selection = new vscode.Selection(0, 5, 0, 5);
     const before = textsOf(notebook);
     await ask('kilofoot.pasteAsSchedule', 'Tag\tLoad (kVA)\nP1\t9.2\nP2\t1.5\n');
@@ -89,7 +89,8 @@ describe('one undo takes back', () => {
 
 /** The editor offers actions of a cell in view alone, and a while after it came there. */
 async function fixFor(cell: vscode.NotebookCell, problem: vscode.Diagnostic): Promise<vscode.WorkspaceEdit> {
-  for (let i = 0; i < 100; i++) {
+  await cursorIn(cell);
+  for (let i = 0; i < 200; i++) {
     const actions = await Promise.resolve(
       ask<vscode.CodeAction[]>('vscode.executeCodeActionProvider', cell.document.uri, problem.range, 'quickfix'),
     ).catch(() => []);

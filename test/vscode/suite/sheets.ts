@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { ok } from './expect';
+import { ok, until } from './expect';
 
 export const extensionId = 'kilofoot.kilofoot';
 
@@ -55,6 +55,14 @@ export function cellWith(notebook: vscode.NotebookDocument, part: string): vscod
   const cell = notebook.getCells().find((candidate) => candidate.document.getText().includes(part));
   ok(cell, `no cell holds ${part}`);
   return cell;
+}
+
+/** Puts the cursor into a cell. The host may be late with its answer though the cursor is there. */
+export async function cursorIn(cell: vscode.NotebookCell): Promise<vscode.TextEditor> {
+  const shows = ({ document }: vscode.TextEditor) => document === cell.document;
+  const answer = Promise.resolve(vscode.window.showTextDocument(cell.document));
+  const seen = until('the cursor', () => [vscode.window.activeTextEditor].find((editor) => editor && shows(editor)));
+  return Promise.race([answer, seen.then((editor) => editor!)]);
 }
 
 /** Replaces the first occurrence of `old` in a cell. */

@@ -27,7 +27,7 @@ async function main(): Promise<number> {
   let passed = 0;
   try {
     installPackage(edition, scratch, join(root, 'kilofoot.vsix'));
-    server = await startServer(edition, scratch, false);
+    server = await startServer(edition, scratch);
     browser = await startBrowser(scratch);
     const { page } = browser;
     page.setDefaultTimeout(20_000);

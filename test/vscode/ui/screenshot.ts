@@ -15,7 +15,7 @@ async function main(): Promise<void> {
     'window.menuBarVisibility': 'hidden',
   });
   installPackage(edition, scratch, join(root, 'kilofoot.vsix'));
-  const server = await startServer(edition, scratch, false);
+  const server = await startServer(edition, scratch);
   const { page, context } = await startBrowser(scratch, { width: 1100, height: 1000 });
   try {
     page.setDefaultTimeout(30_000);
