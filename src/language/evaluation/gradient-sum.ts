@@ -35,34 +35,15 @@ export class GradientSum {
     return sum;
   }
 
-  /** The sum, where these are just its sources: none is missing, and none of them comes to nothing. */
-  private over(list: SourceList): Gradient | undefined {
-    const sums = this.sumUp(list);
-    return sums && !hasZero(sums) ? new Gradient(list, sums) : undefined;
-  }
-
-  private overAll(): Gradient | undefined {
-    const all = SourceList.union(this.terms.slice(0, this.count).map(({ list }) => list));
-    const sums = this.sumUp(all)!;
-    const isLeft = (_: unknown, i: number) => sums[i] !== 0;
-    const sources = all.sources.filter(isLeft);
-    return sources.length > 0 ? new Gradient(new SourceList(sources), sums.filter(isLeft)) : undefined;
-  }
-
   /**
-   * The sum for each source of a list; undefined where a term has others. The widest term comes first and the others as
-   * they were added, whichever the list, so that the sum is the same to the last bit.
+   * The sum, where these are just its sources: none is missing, and none of them comes to nothing. The widest term comes
+   * first and the others as they were added, whichever the list, so that the sum is the same to the last bit.
    */
-  private sumUp(list: SourceList): number[] | undefined {
+  private over(list: SourceList): Gradient | undefined {
     const { terms, weights, count, widest } = this;
-    const { list: own, components } = terms[widest];
-    const weight = weights[widest];
-    const size = list.orders.length;
-    const sums = new Array<number>(size);
-    for (let i = 0; i < size; i++) {
-      sums[i] = own === list ? weight * components[i] : 0;
-    }
-    if (own !== list && !addTo(sums, list, terms[widest], weight)) {
+    const isWidest = terms[widest].list === list;
+    const sums = isWidest ? scaled(terms[widest], weights[widest]) : zeros(list.orders.length);
+    if (!sums || (!isWidest && !addTo(sums, list, terms[widest], weights[widest]))) {
       return undefined;
     }
     for (let k = 0; k < count; k++) {
@@ -70,8 +51,42 @@ export class GradientSum {
         return undefined;
       }
     }
-    return sums;
+    return isWidest || !hasZero(sums) ? new Gradient(list, sums) : undefined;
   }
+
+  private overAll(): Gradient | undefined {
+    const { terms, weights, count, widest } = this;
+    const all = SourceList.union(terms.slice(0, count).map(({ list }) => list));
+    const sums = zeros(all.orders.length);
+    addTo(sums, all, terms[widest], weights[widest]);
+    for (let k = 0; k < count; k++) {
+      if (k !== widest) {
+        addTo(sums, all, terms[k], weights[k]);
+      }
+    }
+    const isLeft = (_: unknown, i: number) => sums[i] !== 0;
+    const sources = all.sources.filter(isLeft);
+    return sources.length > 0 ? new Gradient(new SourceList(sources), sums.filter(isLeft)) : undefined;
+  }
+}
+
+/** The components times a weight; undefined where one of them comes to nothing. */
+function scaled({ components }: Gradient, weight: number): number[] | undefined {
+  const sums = components.slice(); // Copying them first is faster than filling a new array.
+  let isWhole = true;
+  for (let i = 0; i < sums.length; i++) {
+    sums[i] *= weight;
+    isWhole &&= sums[i] !== 0;
+  }
+  return isWhole ? sums : undefined;
+}
+
+function zeros(size: number): number[] {
+  const sums = new Array<number>(size);
+  for (let i = 0; i < size; i++) {
+    sums[i] = 0;
+  }
+  return sums;
 }
 
 function hasZero(sums: readonly number[]): boolean {
@@ -83,17 +98,19 @@ function hasZero(sums: readonly number[]): boolean {
   return false;
 }
 
-/** Adds a term to sums over the sources of a list; false where one of its own is not there. */
+/** Adds a term to sums over the sources of a list; false where one of its own is not there, or comes to nothing. */
 function addTo(sums: number[], all: SourceList, { list, components }: Gradient, weight: number): boolean {
   const { orders } = list;
+  let isWhole = true;
   for (let i = 0; i < orders.length; i++) {
     const at = all.indexOf(orders[i]);
     if (at < 0) {
       return false;
     }
     sums[at] += weight * components[i];
+    isWhole &&= sums[at] !== 0;
   }
-  return true;
+  return isWhole;
 }
 
 /** `p a + q b`; undefined where nothing is left, so that `x - x` is certain. */

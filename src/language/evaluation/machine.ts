@@ -70,6 +70,7 @@ export class Machine {
       const isConstant = new Uint8Array(this.used * 2);
       isConstant.set(this.isConstant);
       this.isConstant = isConstant;
+      this.uncertain.reserve(this.used * 2);
     }
     while (this.objects.length < this.used) {
       this.objects.push(undefined);

@@ -32,22 +32,27 @@ export class Tape {
 
   /** A step whose gradient is known. */
   leaf(gradient: Gradient): number {
-    const at = this.step(isKnown, 0, certain, 0);
+    const at = this.next();
+    this.left[at] = isKnown;
     this.known[at] = gradient;
     return at;
   }
 
   /** A step with slopes by two earlier steps; pass -1 for one that is certain. */
   step(left: number, byLeft: number, right: number, byRight: number): number {
-    const at = this.length++;
-    if (at === this.left.length) {
-      this.grow();
-    }
+    const at = this.next();
     this.left[at] = left;
     this.right[at] = right;
     this.byLeft[at] = byLeft;
     this.byRight[at] = byRight;
     return at;
+  }
+
+  private next(): number {
+    if (this.length === this.left.length) {
+      this.grow();
+    }
+    return this.length++;
   }
 
   private grow(): void {

@@ -37,6 +37,8 @@ export class UncertainSlots {
   /** Slots touched since a mark, each with what `steps` had for it before; kept from a mark to the end of the statement. */
   private readonly undo: number[] = [];
   private isMarked = false;
+  /** False while no slot has anything in `lists`, `doubts` and `listDoubts`: mostly there are numbers and nothing else. */
+  private holdsMore = false;
   /** Calls whose result is another one within the doubt of what goes in, with the meaning they stand in, since this was emptied. */
   readonly turning = new Map<LibraryCall, Meaning>();
 
@@ -45,8 +47,18 @@ export class UncertainSlots {
     return gradients.length + lists.size + doubts.size + listDoubts.size + tape.length === 0;
   }
 
+  /** Makes room for slots up to `size`. */
+  reserve(size: number): void {
+    if (size > this.steps.length) {
+      const steps = new Int32Array(size * 2).fill(-1);
+      steps.set(this.steps);
+      this.steps = steps;
+    }
+  }
+
   /** Before a statement runs: what was computed on the way to the last one's outcome is forgotten. */
   begin(): void {
+    this.holdsMore = this.lists.size + this.doubts.size + this.listDoubts.size > 0;
     this.base += this.tape.length + 1;
     if (this.base > lastBase) {
       this.steps.fill(-1);
@@ -138,7 +150,7 @@ export class UncertainSlots {
   }
 
   setItemDoubts(slot: number, doubts: readonly (Doubt | undefined)[]): void {
-    put(this.listDoubts, slot, doubts.some((doubt) => doubt) ? doubts : undefined);
+    this.put(this.listDoubts, slot, doubts.some((doubt) => doubt) ? doubts : undefined);
   }
 
   setGradient(slot: number, gradient: Gradient | undefined): void {
@@ -146,18 +158,18 @@ export class UncertainSlots {
   }
 
   setItems(slot: number, items: readonly (Gradient | undefined)[]): void {
-    put(this.lists, slot, items.some((item) => item) ? items : undefined);
+    this.put(this.lists, slot, items.some((item) => item) ? items : undefined);
   }
 
   setDoubt(slot: number, doubt: Doubt | undefined): void {
-    put(this.doubts, slot, doubt);
+    this.put(this.doubts, slot, doubt);
   }
 
   copy(target: number, from: number): void {
     this.touch(target, this.stepOf(from));
-    put(this.lists, target, this.lists.get(from));
-    put(this.doubts, target, this.doubts.get(from));
-    put(this.listDoubts, target, this.listDoubts.get(from));
+    this.put(this.lists, target, this.lists.get(from));
+    this.put(this.doubts, target, this.doubts.get(from));
+    this.put(this.listDoubts, target, this.listDoubts.get(from));
   }
 
   /** Makes `size` slots from the first one on certain. */
@@ -185,16 +197,11 @@ export class UncertainSlots {
   }
 
   private step(slot: number): number {
-    const step = slot < this.steps.length ? this.steps[slot] - this.base : untouched;
+    const step = this.steps[slot] - this.base;
     return step < 0 ? untouched : step - 1;
   }
 
   private touch(slot: number, step: number): void {
-    if (slot >= this.steps.length) {
-      const steps = new Int32Array(slot * 2).fill(-1);
-      steps.set(this.steps);
-      this.steps = steps;
-    }
     if (this.isMarked) {
       this.undo.push(slot, this.steps[slot]);
     }
@@ -216,22 +223,19 @@ export class UncertainSlots {
 
   /** A number's slot holds no list, and no answer that is in doubt. */
   private settle(slot: number): void {
-    if (this.lists.size > 0) {
+    if (this.holdsMore) {
       this.lists.delete(slot);
-    }
-    if (this.doubts.size > 0) {
       this.doubts.delete(slot);
-    }
-    if (this.listDoubts.size > 0) {
       this.listDoubts.delete(slot);
     }
   }
-}
 
-function put<T>(map: Map<number, T>, slot: number, value: T | undefined): void {
-  if (value !== undefined) {
-    map.set(slot, value);
-  } else if (map.size > 0) {
-    map.delete(slot);
+  private put<T>(map: Map<number, T>, slot: number, value: T | undefined): void {
+    if (value !== undefined) {
+      map.set(slot, value);
+      this.holdsMore = true;
+    } else if (this.holdsMore) {
+      map.delete(slot);
+    }
   }
 }
