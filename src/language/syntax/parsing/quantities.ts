@@ -26,7 +26,7 @@ export function readNumberOrSize(r: Reader): number {
   }
   const at = skipBlanks(text, numberEnd);
   const known = isUnitStart(text, at) ? r.units.readUnit(text, at) : at;
-  if (known === at) {
+  if (known === at && mayGoOnAsSize(text, numberEnd, at)) {
     const misspelt = readMisspeltSize(r, start, numberEnd);
     if (misspelt >= 0) {
       return misspelt;
@@ -83,6 +83,12 @@ export function readHash(r: Reader): number {
     }
   }
   return readDesignation(r, start, end, end, value);
+}
+
+/** False where nothing behind a number could make a size of it, as behind most: no hyphen, no slash, no word. */
+function mayGoOnAsSize(text: string, numberEnd: number, at: number): boolean {
+  const c = text.charCodeAt(numberEnd);
+  return c === 45 || c === 47 || isNameStart(text.charCodeAt(at));
 }
 
 /** The end of a size such as `1/0 AWG` that begins at `start`; 0 when it is a division. */
