@@ -1,7 +1,6 @@
 import type { Machine } from '../machine';
 import { instructionLength, Operation } from '../operations';
-import { Fused, operationBits } from './fused';
-import { runFused } from './run-fused';
+import { First, headOf, runFused, Second } from './run-fused';
 
 interface Range {
   readonly start: number;
@@ -61,7 +60,7 @@ export class FusedCode {
 function isFusible({ code }: Machine, { start, end }: Range): boolean {
   for (let at = start; at < end; at += instructionLength) {
     const operation = code[at] as Operation;
-    if (!isOfTwo(operation) && operation !== Operation.Copy && operation !== Operation.Negate) {
+    if (firstOf[operation] === undefined) {
       return false;
     }
   }
@@ -126,42 +125,34 @@ function fuse(code: Int32Array, { start, end, slot, size }: StatementCode, fused
       continue;
     }
     if (taken === none) {
-      fused.push(alone(operation) | (target << operationBits), a, b, 0);
+      fused.push(headOf(firstOf[operation]!, Second.Nothing, target), a, b, 0);
     } else {
-      const first = instructions[taken];
+      const { operation: first, a: x, b: y } = instructions[taken];
       const isLeft = byA === taken;
-      fused.push(
-        pair(first.operation, operation, isLeft) | (target << operationBits),
-        first.a,
-        first.b,
-        isLeft ? b : a,
-      );
+      fused.push(headOf(firstOf[first]!, secondOf(operation, isLeft), target), x, y, isLeft ? b : a);
     }
   }
 }
 
-function alone(operation: Operation): Fused {
-  return operation === Operation.Copy
-    ? Fused.Copy
-    : operation === Operation.Negate
-      ? Fused.Negate
-      : operation - Operation.Add + Fused.Add;
-}
+const firstOf: Partial<Record<Operation, First>> = {
+  [Operation.Copy]: First.Copy,
+  [Operation.Add]: First.Add,
+  [Operation.Subtract]: First.Subtract,
+  [Operation.Multiply]: First.Multiply,
+  [Operation.Divide]: First.Divide,
+  [Operation.Negate]: First.Negate,
+};
 
-/** Which instruction does two operations, the second on the first one's result, as its left operand or its right one. */
-function pair(first: Operation, second: Operation, isLeft: boolean): Fused {
-  const kinds = Fused.SubtractAdd - Fused.AddAdd;
-  const kind =
-    second === Operation.Add
-      ? Fused.AddAdd
-      : second === Operation.Multiply
-        ? Fused.AddMultiply
-        : second === Operation.Subtract
-          ? isLeft
-            ? Fused.AddSubtract
-            : Fused.AddSubtractFrom
-          : isLeft
-            ? Fused.AddDivide
-            : Fused.AddDivideInto;
-  return kind + (first - Operation.Add) * kinds;
+/** What an operation does that takes the result of the first as its left operand, or as its right one. */
+function secondOf(operation: Operation, isLeft: boolean): Second {
+  switch (operation) {
+    case Operation.Add:
+      return Second.Add;
+    case Operation.Multiply:
+      return Second.Multiply;
+    case Operation.Subtract:
+      return isLeft ? Second.Subtract : Second.SubtractFrom;
+    default:
+      return isLeft ? Second.Divide : Second.DivideInto;
+  }
 }
