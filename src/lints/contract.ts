@@ -30,6 +30,8 @@ export interface Lint {
    * language itself finds the fault before anything runs, under this id: then the object is its page.
    */
   readonly check?: (statement: LintedStatement, report: Report) => void;
+  /** True where a fault lies in what the file keeps beside its cells. Its examples are whole sheets. */
+  readonly inFile?: true;
 }
 
 export interface LintedStatement {
@@ -44,6 +46,8 @@ export interface LintedStatement {
   readonly sheet: SheetView;
   /** For an `allow` statement: the lints whose findings it silenced. Absent for every other statement. */
   readonly silenced?: ReadonlySet<string>;
+  /** For an `allow` statement: what lints are called. */
+  readonly lintIds?: ReadonlySet<string>;
 }
 
 /** Message, span and fix are born in one call. `severity` replaces the lint's own where a case weighs differently. */

@@ -4,5 +4,7 @@ export type { Finding, Lint, LintedStatement, Report } from './contract';
 export { editionOf } from './editions';
 export { lintPage } from './page';
 export { ruleById, rules } from './rule-list';
+export { staleResult as staleResultLint } from './rules/stale-result';
+export { unknownLint, unknownLintNamed } from './rules/unknown-lint';
 export { type Linted, type LintOptions, lint } from './runner';
 export { SheetLints } from './sheet-lints';

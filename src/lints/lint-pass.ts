@@ -2,7 +2,7 @@ import { type CallRecord, Node, type Program, type StatementResult, type SyntaxT
 import type { Diagnostic } from '../text';
 import type { LintedStatement, Report } from './contract';
 import { LookNotes } from './look-notes';
-import { rules } from './rule-list';
+import { ruleById, rules } from './rule-list';
 import type { Asked, QuestionKey, SheetView } from './sheet-view';
 import { callNodes, holdsOneOf, type Kinds, kindsIn, kindsOf, RulesByKinds } from './statement-kinds';
 
@@ -29,6 +29,8 @@ interface Subject {
   readonly calls: () => readonly CallRecord[];
   readonly silenced?: ReadonlySet<string>;
 }
+
+const lintIds: ReadonlySet<string> = new Set(ruleById.keys());
 
 /** A row holds calls and nothing else that a lint looks for. */
 const rowKinds = kindsOf([Node.Schedule]);
@@ -137,7 +139,7 @@ function look(subject: Subject, notes: LookNotes): readonly Diagnostic[] {
       calls ??= holdsCall(kinds) ? subject.calls() : [];
       return calls;
     },
-    ...(silenced && { silenced }),
+    ...(silenced && { silenced, lintIds }),
   };
   let findings: Diagnostic[] | undefined;
   let [{ rule }] = wanted;

@@ -14,12 +14,12 @@ export function lintPage(lint: Lint, edition: string): string {
     '## When it is silent',
     bullets(lint.silent),
     '## It speaks',
-    ...lint.examples.bad.map(cell),
+    ...lint.examples.bad.map((text) => example(lint, text)),
     '## It is silent',
-    ...lint.examples.good.map(cell),
+    ...lint.examples.good.map((text) => example(lint, text)),
     '## Fix',
     lint.fix ?? 'None is offered: what to change is not for a program to say.',
-    ...(lint.check ? accepting(lint) : [found]),
+    ...(lint.check ? accepting(lint) : lint.inFile ? weighing(lint) : [found]),
     '## Sources',
     bullets(lint.sources.map(cite)),
   ]
@@ -32,8 +32,20 @@ const accepting = ({ id }: Lint): string[] => [
   cell(`allow ${id} "the reason, which the report prints"`),
   'stands on the line before the statement. How much all its findings weigh is set by the setting `kilofoot.severities`, or ' +
     'for one sheet in its front matter:',
-  `\`\`\`yaml\nseverities:\n  ${id}: information\n\`\`\``,
+  weight(id),
 ];
+
+const weighing = ({ id }: Lint): string[] => [
+  '## How much it weighs',
+  'is set by the setting `kilofoot.severities`, or for one sheet in its front matter:',
+  weight(id),
+];
+
+const weight = (id: string): string => `\`\`\`yaml\nseverities:\n  ${id}: information\n\`\`\``;
+
+/** A cell, or a whole sheet in a fence that its own fences do not end. */
+const example = ({ inFile }: Lint, text: string): string =>
+  inFile ? `\`\`\`\`markdown\n${text.trimEnd()}\n\`\`\`\`` : cell(text);
 
 const found = 'It is found before anything runs, so there is nothing to allow.';
 

@@ -37,10 +37,13 @@ import { racewayOverfilled } from './rules/raceway-overfilled';
 import { rowNotJudged } from './rules/row-not-judged';
 import { sharedHeatingBranch } from './rules/shared-heating-branch';
 import { smallConductorLimit } from './rules/small-conductor-limit';
+import { staleResult } from './rules/stale-result';
 import { tableTemperature } from './rules/table-temperature';
 import { terminalTemperature } from './rules/terminal-temperature';
+import { twoVoltages } from './rules/two-voltages';
 import { undersizedConductor } from './rules/undersized-conductor';
 import { undersizedEgc } from './rules/undersized-egc';
+import { unknownLint } from './rules/unknown-lint';
 import { unusedName } from './rules/unused-name';
 import { voltageDrop } from './rules/voltage-drop';
 
@@ -85,11 +88,14 @@ export const rules: readonly Lint[] = [
   fuseNotGood,
   openNeutral,
   prefixSlip,
+  twoVoltages,
   fahrenheitSlip,
   overPreciseResult,
   rowNotJudged,
   unusedName,
   allowWithoutEffect,
+  unknownLint,
+  staleResult,
 ];
 
 export const ruleById: ReadonlyMap<string, Lint> = new Map(rules.map((rule) => [rule.id, rule]));

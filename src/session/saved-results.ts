@@ -1,8 +1,8 @@
 import { type Block, toText } from '../display';
+import { staleResultLint } from '../lints';
 import { newerFormatIn, readFrontMatter, resultBlock, savedResultIn, withSavedResults } from '../notebook';
 import type { Diagnostic } from '../text';
 import type { SheetEvaluation } from './evaluate-sheet';
-import { staleResultCode } from './severities';
 
 /** What a cell shows, as it is written to the file: plain text, whatever the width of any window. */
 export const savedText = (blocks: readonly Block[]): string =>
@@ -57,8 +57,8 @@ export function staleResult(prose: string, blocks: readonly Block[]): Diagnostic
   }
   const end = prose.indexOf('\n', saved.span.start);
   return {
-    code: staleResultCode,
-    severity: 'warning',
+    code: staleResultLint.id,
+    severity: staleResultLint.severity,
     span: { start: saved.span.start, end: end < 0 ? prose.length : end },
     message:
       'These saved results are no longer what the calculation above comes to. Write them again (`kilofoot run --write`), or take the block out.',

@@ -1,10 +1,6 @@
-import { nearest } from '../language';
-import { ruleById } from '../lints';
+import { ruleById, unknownLint, unknownLintNamed } from '../lints';
 import type { ReadFrontMatter } from '../notebook';
 import type { Diagnostic, Severity } from '../text';
-
-/** Saved results that are out of date: found beside the lints, because results are text by then. */
-export const staleResultCode = 'stale-result';
 
 type Severities = Readonly<Record<string, Severity | 'off'>>;
 
@@ -17,12 +13,15 @@ export const severitiesInForce = (settings: Severities, { severities }: ReadFron
 /** Names below `severities:` that no lint has, each with the one that may have been meant. */
 export function unknownLints({ severities }: ReadFrontMatter): Diagnostic[] {
   return severities.flatMap(({ id, idSpan }) => {
-    if (ruleById.has(id) || id === staleResultCode) {
-      return [];
-    }
-    const near = nearest(id, [...ruleById.keys()]);
-    const message = `No warning is called \`${id}\`${near ? `; \`${near}\` comes near` : ''}. It has no effect here.`;
-    const fixes = near ? [{ title: `Write ${near}`, edits: [{ span: idSpan, newText: near }], safe: false }] : [];
-    return [{ code: 'unknown-lint', severity: 'warning' as const, span: idSpan, message, fixes }];
+    return ruleById.has(id)
+      ? []
+      : [
+          {
+            code: unknownLint.id,
+            severity: unknownLint.severity,
+            span: idSpan,
+            ...unknownLintNamed(id, idSpan, ruleById.keys()),
+          },
+        ];
   });
 }

@@ -2,7 +2,7 @@ import { type Block, blocksOf } from '../display';
 import type { Hover } from '../editor';
 import { createProgram, type Library, type Program, type StatementResult } from '../language';
 import { createLibrary } from '../library';
-import { type AllowedFinding, type Caution, cautionsFor, SheetLints } from '../lints';
+import { type AllowedFinding, type Caution, cautionsFor, SheetLints, staleResultLint } from '../lints';
 import {
   type FrontMatter,
   newerFormatIn,
@@ -20,7 +20,7 @@ import { libraryFor } from './library-for';
 import type { LiveValue } from './live-prose';
 import { staleResult } from './saved-results';
 import { type CellsEdit, type SessionCell, SessionCells } from './session-cells';
-import { severitiesInForce, staleResultCode, unknownLints } from './severities';
+import { severitiesInForce, unknownLints } from './severities';
 
 /**
  * A sheet that is being worked on. What it tells is a pure function of the cells' texts, the severities and the
@@ -210,7 +210,7 @@ export class SheetSession {
     for (const id of [...changed]) {
       note((this.cells.get(id)?.place ?? all.length) + 1);
     }
-    const weight = severitiesInForce(this.severities, this.front)[staleResultCode];
+    const weight = severitiesInForce(this.severities, this.front)[staleResultLint.id];
     const [first, last] = weight === this.staleWeight ? [start, end] : [0, all.length];
     this.staleWeight = weight;
     for (let place = first; place <= last; place++) {

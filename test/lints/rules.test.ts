@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { evaluateSheet } from '../../src/core';
 import { type Lint, rules } from '../../src/lints';
 import { applyEdits, type Diagnostic, type Fix } from '../../src/text';
 import { readCases, withCarets } from './fixture-text';
@@ -78,6 +79,9 @@ describe('lint rules', () => {
 /** What is found in a cell's text; where lints look, the language must find no fault of its own. */
 function findingsOf(rule: Lint): (source: string) => Diagnostic[] {
   return (source) => {
+    if (rule.inFile) {
+      return [...evaluateSheet(new TextEncoder().encode(source)).diagnostics];
+    }
     if (!rule.check) {
       return languageFindingsIn(source);
     }

@@ -1,3 +1,4 @@
+import type { Span } from '../../text';
 import type { UnitProblem } from '../../units';
 import { constants } from '../mathematics/constants';
 import { checkSolution, checkTogether } from '../solving/check-solution';
@@ -94,11 +95,33 @@ export function reportUnknownUnit(c: Checker, node: number, unit: UnitProblem): 
   const span = { start: unitStarts[node], end: unitEnds[node] };
   const text = unitTexts[units[node]];
   const suggestion = isPrefix(text) ? undefined : unit.suggestion;
+  const choices = twoFigures(c, node);
+  if (choices) {
+    const written = c.tree.text.slice(choices.span.start, choices.span.end);
+    const advice = `\`/\` divides, so \`${written}\` is no single value. Write the one that is meant, ${choices.each.map((one) => `\`${one}\``).join(' or ')}, or each under a name of its own.`;
+    c.report('unknown-unit', span, `${unit.problem} ${advice}`, {
+      fixes: choices.each.map((one) => replacing(`Write ${one}`, choices.span, one)),
+    });
+    return;
+  }
   const advice = suggestion === undefined ? adviceOn(text) : `Did you mean \`${suggestion}\`?`;
   const message = unit.problem.endsWith('a unit.') ? `${unit.problem} ${advice}` : unit.problem;
   c.report('unknown-unit', span, message, {
     fixes: suggestion === undefined ? undefined : [replacing(`Replace ${text} by ${suggestion}`, span, suggestion)],
   });
+}
+
+/** Two figures of one unit, parted by a letter and a stroke: `480Y/277 V`. They name a system elsewhere. */
+function twoFigures(
+  c: Checker,
+  node: number,
+): { readonly span: Span; readonly each: readonly [string, string] } | undefined {
+  const start = c.tree.starts[node];
+  const [written, first, second, unit] =
+    /^(\d[\d.]*)\s?\p{L}{1,5}\/(\d[\d.]*)\s?(\p{L}+)/u.exec(c.tree.text.slice(start, start + 40)) ?? [];
+  return written === undefined || c.tree.unitStarts[node] > start + written.length
+    ? undefined
+    : { span: { start, end: start + written.length }, each: [`${first} ${unit}`, `${second} ${unit}`] };
 }
 
 const isPrefix = (text: string): boolean => /^[kMGuµμnp]$/.test(text);

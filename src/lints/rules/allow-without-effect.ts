@@ -6,11 +6,14 @@ export const allowWithoutEffect = defineLint({
   id: 'allow-without-effect',
   summary: 'An `allow` names a lint that has nothing to say about the statement below it.',
   why:
-    'An `allow` tells a reviewer that a finding was seen and accepted, and why. When the finding is gone, or the name is not ' +
-    'a lint, it tells something untrue, and may hide a later finding that nobody has seen.',
+    'An `allow` tells a reviewer that a finding was seen and accepted, and why. When the finding is gone, it tells something ' +
+    'untrue, and may hide a later finding that nobody has seen.',
   sources: ['common practice, no source'],
   severity: 'information',
-  silent: ['The lint it names has a finding in the statement below it.'],
+  silent: [
+    'The lint it names has a finding in the statement below it.',
+    'No lint has that name: `unknown-lint` speaks.',
+  ],
   fix: 'Takes the line out, on a person’s word.',
   examples: {
     bad: ['allow voltage-drop "the shed is far away"\nshed = 12 A * 2 Ω\n'],
@@ -19,16 +22,20 @@ export const allowWithoutEffect = defineLint({
     ],
   },
   looksAt: [Node.Allow],
-  check({ tree, node, silenced }, report) {
+  check({ tree, node, silenced, lintIds }, report) {
     const [name] = [...children(tree, node)];
-    if (tree.kinds[node] !== Node.Allow || name === undefined || !silenced || silenced.has(textOf(tree, name))) {
+    if (tree.kinds[node] !== Node.Allow || name === undefined || !silenced) {
+      return;
+    }
+    const isToTell = lintIds?.has(textOf(tree, name)) && !silenced.has(textOf(tree, name));
+    if (!isToTell) {
       return;
     }
     const lineEnd = tree.text.indexOf('\n', tree.ends[node]);
     const line = { start: tree.starts[node], end: lineEnd < 0 ? tree.text.length : lineEnd + 1 };
     report({
       span: spanOf(tree, name),
-      message: `No finding of \`${textOf(tree, name)}\` is there to allow in the statement below. Take the line out, or correct the name.`,
+      message: `No finding of \`${textOf(tree, name)}\` is there to allow in the statement below. Take the line out.`,
       fixes: [{ title: 'Take out this `allow`', edits: [{ span: line, newText: '' }], safe: false }],
     });
   },
