@@ -17,6 +17,7 @@ import { Notices } from './notices';
 import { OpenSheets } from './open-sheets';
 import { OutOfDateMarks } from './out-of-date';
 import { pasteAsSchedule } from './paste-schedule';
+import { previewValues } from './preview-values';
 import { Quiet } from './quiet';
 import { runCases } from './run-cases';
 import { SheetSerializer } from './serializer';
@@ -45,6 +46,7 @@ export function start(context: vscode.ExtensionContext) {
   const { notebooks } = vscode;
   const cautions = new Cautions(sheets, controller.onDidShow);
   const values = new ValuesView(sheets, evaluated.event);
+  const preview = previewValues(sheets, files.onDidRead);
   const why = new WhyPages(sheets, evaluated.event);
   const checks = new CheckTests(sheets, evaluated.event);
   const marks = new OutOfDateMarks(sheets, controller);
@@ -68,6 +70,7 @@ export function start(context: vscode.ExtensionContext) {
     vscode.commands.registerCommand(commands.copyResult, (target, form) => copyResult(sheets, target, form)),
     ...followForWalkthrough(),
     why,
+    preview.watching,
     vscode.commands.registerCommand(commands.showWhy, (target) => why.show(target)),
     vscode.commands.registerCommand(commands.showSheet, () => showSheet(sheets)),
     vscode.commands.registerCommand(commands.changeInput, (target) => changeInput(sheets, target)),
@@ -97,7 +100,13 @@ export function start(context: vscode.ExtensionContext) {
       (document) => diagnostics.forgetText(document),
     ),
   );
-  return { extendMarkdownIt, serializer: new SheetSerializer(), checks: checks.controller, values };
+  return {
+    extendMarkdownIt: <Engine extends Parameters<typeof extendMarkdownIt>[0]>(engine: Engine) =>
+      extendMarkdownIt(engine, preview.values),
+    serializer: new SheetSerializer(),
+    checks: checks.controller,
+    values,
+  };
 }
 
 /** Keeps problems and results in step with what is typed, opened and closed. */

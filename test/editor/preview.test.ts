@@ -43,10 +43,22 @@ describe('the Markdown preview', () => {
   });
 
   it('colours calculation cells alone, whatever their fence', () => {
-    const engine = extendMarkdownIt(new MarkdownIt({ highlight: (code) => `own ${code.length}` }));
+    const engine = extendMarkdownIt(new MarkdownIt({ highlight: (code) => `own ${code.length}` }), () => new Map());
     const page = engine.render('```kft\nx = 3 A\n```\n\n~~~kft wide\ny = 4\n~~~\n\n```js\nz\n```\n');
     assert.match(page, /hljs-variable">x</);
     assert.match(page, /hljs-variable">y</);
     assert.match(page, /own 2/);
+  });
+
+  it('shows live values of the document that it renders, and leaves all other code as it is', () => {
+    const values = new Map([['x in <A>', '3 A & more']]);
+    const engine = extendMarkdownIt(new MarkdownIt(), (document) => (document === 'here' ? values : new Map()));
+    const text = '`= x  in <A>`, `= y`, `x`';
+    const plain = '<code>= y</code>, <code>x</code>';
+    assert.equal(
+      engine.renderInline(text, { currentDocument: 'here' }),
+      `<span class="kilofoot-live" title="= x in &lt;A&gt;">3 A &amp; more</span>, ${plain}`,
+    );
+    assert.equal(engine.renderInline(text, {}), `<code>= x  in &lt;A&gt;</code>, ${plain}`);
   });
 });

@@ -58,8 +58,10 @@ const untranslated = new Set([
 ]);
 
 /** Two words in a row, or one with a capital letter: what a person would read. */
-const isWords = (text: string): boolean =>
-  /\p{L}{2,}[,.:]? \p{L}|^ (of|to|with) $/u.test(text) || /^\p{Lu}\p{Ll}+$/u.test(text);
+const isWords = (text: string): boolean => {
+  const shown = text.replace(/<[^>]*(>|$)/g, ''); // Marks of a page are not.
+  return /\p{L}{2,}[,.:]? \p{L}|^ (of|to|with) $/u.test(shown) || /^\p{Lu}\p{Ll}+$/u.test(shown);
+};
 
 /** The parts of texts outside calls for a translation. Keys, modules and what is imported are never shown. */
 const loose = (source: ts.SourceFile): string[] =>
