@@ -5,6 +5,7 @@ import { gfmFromMarkdown } from 'mdast-util-gfm';
 import { frontmatter } from 'micromark-extension-frontmatter';
 import { gfm } from 'micromark-extension-gfm';
 import type { Span } from '../text';
+import { shortLines } from './short-lines';
 import { withoutDepths } from './tangled';
 
 /** A block of a Markdown text that stands in no list, quotation or other block. */
@@ -37,12 +38,13 @@ const options: Options = {
 export function markdownBlocks(text: string): MarkdownBlock[] {
   // The parser drops a byte order mark and then counts offsets from behind it; any other letter reads the same.
   const marked = text.startsWith('\uFEFF') ? `x${text.slice(1)}` : text;
-  const root: Root = fromMarkdown(withoutDepths(marked), options);
+  const short = shortLines(withoutDepths(marked));
+  const root: Root = fromMarkdown(short.text, options);
   return root.children.map(({ type, position }) => {
-    let start = position!.start.offset!;
+    let start = short.whole(position!.start.offset!);
     while (start > 0 && (text[start - 1] === ' ' || text[start - 1] === '\t')) {
       start--;
     }
-    return { type, start, end: position!.end.offset! };
+    return { type, start, end: short.whole(position!.end.offset!) };
   });
 }

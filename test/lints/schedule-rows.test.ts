@@ -85,6 +85,17 @@ describe('rows of a schedule of circuits', () => {
     );
   });
 
+  it('have them in each of several rows that are alike, and in those alone', () => {
+    const row = (tag: string, load: string) =>
+      `  | ${tag} | ${load} | 120 V   | 40 ft  | 12 AWG Cu THHN | 20 A | yes        | general |`;
+    const text = [...head, row('P1', '18 A'), row('P2', '16 A'), row('P3', '18 A'), row('P4', '18.0 A')].join('\n');
+    const places = sessionOf(text)
+      .diagnostics('cell')
+      .filter(({ code }) => code === 'continuous-load')
+      .map(({ span }) => text.slice(0, span.start).split('\n').length);
+    assert.deepEqual(places, [4, 6, 7]);
+  });
+
   it('offer fixes that change the cell', () => {
     const text = [...head, '  | P1  | 24 A | 240 V   | 40 ft  | 10 AWG Cu THHN | 40 A | no         | general |'].join(
       '\n',

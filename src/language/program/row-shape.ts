@@ -10,6 +10,7 @@ import { sizeOf } from '../evaluation/layout';
 import { NoValue } from '../evaluation/machine';
 import type { Runner } from '../evaluation/runner';
 import { columnSlots, scheduleOf, takeItem } from '../evaluation/schedules/row-replay';
+import { isMissing } from '../evaluation/sites';
 import { Listener } from '../evaluation/watch';
 import type { FunctionDefinition, Parameter } from '../library';
 import type { ArgumentRecord, CallRecord } from '../program';
@@ -28,6 +29,12 @@ interface ShapedColumn {
   readonly words?: readonly (string | undefined)[];
 }
 
+/** What the function told of a row's arguments, or why it came to no result. */
+interface Told {
+  readonly records: readonly CallRecord[];
+  readonly failure?: string;
+}
+
 /** A schedule whose columns are called as the parameters of a function of the library are: each row is such a call. */
 export class RowShape {
   /** The function's arguments, in order, where no column gives one; and the place of each by its parameter. */
@@ -35,6 +42,8 @@ export class RowShape {
   private readonly places: ReadonlyMap<string, number>;
   private readonly byName: ReadonlyMap<string, ShapedColumn>;
   private readonly result: Type;
+  /** What was told of rows already, by their arguments: in a long list of circuits many are alike. */
+  private readonly known = new Map<string, Told>();
 
   private constructor(
     private readonly runner: Runner,
@@ -68,11 +77,50 @@ export class RowShape {
 
   /** What the function tells of one row; where it comes to no result, why, if `tellsFailure` and the row is such a call. */
   callIn(row: number, place: RowPlace, tellsFailure: boolean): CallRecord[] {
+    const given = this.columns.filter((column) => this.hasValue(column, row));
+    const { records, failure } = this.told(given, row, place);
+    const isMeant = this.wanted.every((names) => given.some(({ name }) => names.includes(name)));
+    return tellsFailure && isMeant && failure
+      ? [this.unjudged(failure, place)]
+      : records.map((record) => this.record(record, row, place));
+  }
+
+  /** What the function told of a row with the same arguments; the row's own where there was none. */
+  private told(given: readonly ShapedColumn[], row: number, place: RowPlace): Told {
+    const key = this.keyOf(given, row);
+    const known = key === undefined ? undefined : this.known.get(key);
+    const told = known ?? this.run(given, row, place);
+    if (key !== undefined) {
+      this.known.set(key, told);
+    }
+    return told;
+  }
+
+  /** The arguments as one text, the same for rows that come to the same; undefined where doubt tells rows apart. */
+  private keyOf(given: readonly ShapedColumn[], row: number): string | undefined {
+    if (this.statement.isUncertain) {
+      return undefined;
+    }
+    const { objects } = this.runner.machine;
+    let key = '';
+    for (const { name, spec, slot, words } of given) {
+      const list = objects[slot] as ArrayLike<unknown>;
+      const item = 'choice' in spec ? words?.[row] : list[row];
+      if (isMissing(item) || (typeof item === 'object' && !('object' in spec))) {
+        return undefined;
+      }
+      // The text of an object reads back as the same one.
+      const text = typeof item === 'object' && 'object' in spec ? spec.object.text(item as never) : String(item);
+      key += `${name} ${Object.is(item, -0) ? '-0' : text}\n`;
+    }
+    return key;
+  }
+
+  private run(given: readonly ShapedColumn[], row: number, place: RowPlace): Told {
     const { machine } = this.runner;
     const { cells } = scheduleOf(this.statement)!;
     const mark = machine.mark();
     try {
-      const given = this.columns.filter((column) => this.hasValue(column, row));
       const slots = new Map(given.map((column) => [column.name, machine.extend(1)]));
       for (const { name, slot } of given) {
         takeItem(machine, slot, row, slots.get(name)!);
@@ -82,14 +130,9 @@ export class RowShape {
       const listener = new Listener('facts');
       const inputs = call.arguments.map(({ parameter }) => (slots.has(parameter) ? [slots.get(parameter)!] : []));
       new CallSite(call, cells, inputs, target, listener).run(machine);
-      const told = listener.calls
-        .filter(({ result }) => result)
-        .map((watched) => this.record(callRecord(watched), row, place));
+      const records = listener.calls.filter(({ result }) => result).map(callRecord);
       const failure = machine.objects[target];
-      const isMeant = this.wanted.every((names) => given.some(({ name }) => names.includes(name)));
-      return tellsFailure && isMeant && failure instanceof NoValue && failure.message
-        ? [this.unjudged(failure.message, place)]
-        : told;
+      return { records, failure: failure instanceof NoValue ? failure.message : undefined };
     } finally {
       machine.forget(mark);
     }
