@@ -22,7 +22,7 @@ function told(session: SheetSession, id: string) {
 
 describe('a session after edits', () => {
   it('tells of every cell what a new session tells, and names each cell of which it tells something else', () => {
-    const script = fc.array(anyEdit, { minLength: 1, maxLength: 8 });
+    const script = fc.array(anyEdit, { minLength: 1, maxLength: 10 });
     fc.assert(
       fc.property(anySheet, script, (sheet, edits) => {
         const session = new SheetSession();
@@ -56,7 +56,7 @@ describe('a session after edits', () => {
           assert.deepEqual(names(session), names(fresh));
         }
       }),
-      { numRuns: 70 },
+      { numRuns: 80 },
     );
   });
 });

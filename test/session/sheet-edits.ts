@@ -44,6 +44,35 @@ const proses = [
   '```kft-result\nrun = 160 ft\n```\n\nAs it came out.',
 ];
 
+/** Cells of a sheet without errors, each in several readings: what lints say of one hangs on how the others read. */
+const slots: readonly (readonly string[])[] = [
+  ['pocket = meter(reading: 0.8 %, digits: 5)', ''],
+  ['reading = 0.48 Ω', 'reading = 0.48 Ω // isolated', 'reading = 4.8 V / 10 A', 'reading = 0.52 Ω // four-wire'],
+  [
+    'tank = heater(resistance: reading, voltage: 240 V)',
+    'tank = heater(resistance: reading, voltage: 240 V, isolated: yes)',
+  ],
+  [
+    'second = heater(resistance: 25.6 Ω, voltage: 240 V)',
+    '',
+    'lamp = heater(resistance: 11 Ω, voltage: 120 V) // lamp',
+  ],
+  ['wire = 14 AWG Cu THHN', 'wire = 10 AWG Cu solid THHN', 'wire = size', 'wire = size\nother = wire'],
+  ['size = 14 AWG Cu THHN', 'size = 8 AWG Cu THHN', 'size = 14 AWG Cu THHN\n'],
+  ['run = 160 ft', 'input run = 160 ft from 5 ft to 400 ft "one way"', 'run = 40 ft'],
+  [
+    'shed = circuit(load: 22 A, kind: general, continuous: no, voltage: 120 V, length: run, conductor: wire)',
+    'shed = circuit(load: 12 A, kind: general, continuous: no, voltage: 120 V, length: 60 ft, conductor: wire, ocpd: 30 A)',
+    'allow voltage-drop "lamps do not mind"\nshed = circuit(load: 12 A, voltage: 120 V, length: run, conductor: wire)',
+  ],
+  ['spare = 5 V', 'spare = 5 V\nmore = spare * 2', 'allow unused-name "for later"\nspare = 5 V', 'spare = (5 V'],
+  [
+    'rate = resistance_per_length(wire)\nleft = reading / rate in ft',
+    'rate = 1.98 Ω/kft\nleft = reading / rate in ft',
+    '',
+  ],
+];
+
 const fronts = [
   '---\ncode: NEC 2023\n---',
   '---\ncode: NEC 2020\nunits: SI\n---',
@@ -68,6 +97,7 @@ type Cells = readonly SessionCell[];
 /** An edit of a sheet; `at` and `to` are places, counted round. */
 export type SheetEdit =
   | { readonly kind: 'write' | 'insert'; readonly at: number; readonly cell: Body }
+  | { readonly kind: 'vary'; readonly at: number; readonly variant: number }
   | { readonly kind: 'delete'; readonly at: number }
   | { readonly kind: 'move'; readonly at: number; readonly to: number }
   | { readonly kind: 'rename'; readonly from: string; readonly to: string }
@@ -77,6 +107,7 @@ const place = fc.nat({ max: 20 });
 const names = fc.constantFrom('reading', 'wire', 'run', 'flow', 'panel', 'shed', 'supply', 'other');
 
 export const anyEdit: fc.Arbitrary<SheetEdit> = fc.oneof(
+  { weight: 12, arbitrary: fc.record({ kind: fc.constant('vary'), at: place, variant: place }) },
   { weight: 4, arbitrary: fc.record({ kind: fc.constantFrom('write', 'insert'), at: place, cell: body }) },
   fc.record({ kind: fc.constant('delete'), at: place }),
   { weight: 2, arbitrary: fc.record({ kind: fc.constant('move'), at: place, to: place }) },
@@ -84,9 +115,23 @@ export const anyEdit: fc.Arbitrary<SheetEdit> = fc.oneof(
   fc.record({ kind: fc.constant('front'), text: fc.constantFrom(...fronts) }),
 ) as fc.Arbitrary<SheetEdit>;
 
-export const anySheet: fc.Arbitrary<Cells> = fc
+const anyCells: fc.Arbitrary<Cells> = fc
   .array(body, { minLength: 1, maxLength: 6 })
   .map((cells) => cells.map((cell, i) => ({ id: `cell ${i}`, ...cell })));
+
+const soundCells: fc.Arbitrary<Cells> = fc
+  .tuple(fc.tuple(...slots.map((variants) => fc.constantFrom(...variants))), fc.constantFrom(...proses))
+  .chain(([texts, prose]) =>
+    fc.shuffledSubarray(
+      [
+        { id: 'prose', kind: 'prose' as const, text: prose },
+        ...texts.map((text, k): SessionCell => ({ id: `slot ${k}`, kind: 'calculation', text })),
+      ],
+      { minLength: slots.length },
+    ),
+  );
+
+export const anySheet: fc.Arbitrary<Cells> = fc.oneof(anyCells, { weight: 3, arbitrary: soundCells });
 
 /** The sheet after an edit. `newId` names a cell that comes in. */
 export function edited(cells: Cells, edit: SheetEdit, newId: string): Cells {
@@ -94,6 +139,11 @@ export function edited(cells: Cells, edit: SheetEdit, newId: string): Cells {
   switch (edit.kind) {
     case 'write':
       return cells.map((cell, i) => (i === spot(edit.at) ? { ...cell, ...edit.cell } : cell));
+    case 'vary':
+      return cells.map((cell, i) => {
+        const variants = i === spot(edit.at) && cell.id.startsWith('slot ') ? slots[Number(cell.id.slice(5))] : [];
+        return variants.length > 0 ? { ...cell, text: variants[edit.variant % variants.length] } : cell;
+      });
     case 'insert':
       return inserted(cells, edit.at % (cells.length + 1), { id: newId, ...edit.cell });
     case 'delete':
