@@ -10,14 +10,34 @@ export function canonicalEdition(text: string): string {
   return year ? `NEC ${year[1]}` : text.trim().replace(/\s+/g, ' ');
 }
 
-const labelsOf = (file: TableFile): string[] => file.editions.map((edition) => editionLabel(file.standard, edition));
+const labels = new WeakMap<TableFile, readonly string[]>();
+
+/** The editions of a file as sheets name them; every sheet that is opened asks for those of all files. */
+function labelsOf(file: TableFile): readonly string[] {
+  let known = labels.get(file);
+  if (!known) {
+    known = file.editions.map((edition) => editionLabel(file.standard, edition));
+    labels.set(file, known);
+  }
+  return known;
+}
+
+let shippedEditions: readonly string[] | undefined;
+
+/** Those for which every table that a code edition needs ships; the same as long as the program runs. */
+function editionsShipped(): readonly string[] {
+  if (!shippedEditions) {
+    const all = subjects.flatMap((subject) => subject.files.filter((file) => !file.anyCode).flatMap(labelsOf));
+    shippedEditions = [...new Set(all)].filter((label) =>
+      subjects.every((subject) => !subject.needed || filesInForce(subject.files, label).length > 0),
+    );
+  }
+  return shippedEditions;
+}
 
 /** Labels of the editions for which every table that a code edition needs is there, oldest first. */
 export function editionsAvailable(overrides: readonly TableFile[] = []): string[] {
-  const labels = subjects.flatMap((subject) => subject.files.filter((file) => !file.anyCode).flatMap(labelsOf));
-  const whole = [...new Set(labels)].filter((label) =>
-    subjects.every((subject) => !subject.needed || filesInForce(subject.files, label).length > 0),
-  );
+  const whole = editionsShipped();
   const based = overrides.filter((file) => file.base !== undefined && whole.includes(canonicalEdition(file.base)));
   return [...new Set([...whole, ...based.flatMap(labelsOf)])].sort();
 }
