@@ -32,7 +32,7 @@ interface Uses {
 }
 
 /** A circuit proves something about its kind alone, since the kind decides which rules hold. */
-export const circuitName = (kind: string | undefined): string => (kind ? `circuit, kind: ${kind}` : 'circuit');
+const circuitName = (kind: string | undefined): string => (kind ? `circuit, kind: ${kind}` : 'circuit');
 
 function calledName(call: CallRecord): string {
   const kind = call.arguments.get('kind');

@@ -2,4 +2,4 @@ export { type BarChart, drawBars } from './bar-chart';
 export { type Drawing, type Ink, letterHeight } from './drawing';
 export { drawIntervals, type IntervalPlot, type IntervalRow } from './interval-plot';
 export { drawingStyle } from './style';
-export { inkClass, type Paint, type SvgElement, svgOf, svgText } from './svg';
+export { type Paint, type SvgElement, svgOf, svgText } from './svg';

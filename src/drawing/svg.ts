@@ -11,7 +11,7 @@ export interface SvgElement {
 export type Paint = (ink: Ink) => Readonly<Record<string, string>>;
 
 /** The class of a mark. */
-export const inkClass: Paint = (ink) => ({ class: `kf-${ink}` });
+const inkClass: Paint = (ink) => ({ class: `kf-${ink}` });
 
 /** The picture as elements, with its name and what it says for those who do not see it. */
 export const svgOf = ({ title, description, width, height, marks }: Drawing, paint: Paint = inkClass): SvgElement => ({

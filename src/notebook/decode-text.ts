@@ -1,7 +1,7 @@
 import { type Diagnostic, span } from '../text';
 
 /** Larger files are shown in part and not evaluated. A sheet of ten thousand formulas is a tenth of this. */
-export const largestSheet = 4 * 1024 * 1024;
+const largestSheet = 4 * 1024 * 1024;
 
 /** How much of a file that cannot be a sheet is shown. */
 const shownOfBroken = 64 * 1024;

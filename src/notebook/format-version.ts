@@ -2,7 +2,7 @@ import type { Diagnostic, Span } from '../text';
 import type { ReadFrontMatter } from './front-matter';
 
 /** The sheet format that is read and written here. A sheet need not say it; one in a later format says `format: 2`. */
-export const formatVersion = 1;
+const formatVersion = 1;
 
 const code = 'newer-format';
 

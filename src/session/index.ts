@@ -16,7 +16,7 @@ export { type LiveValue, liveParagraphs } from './live-prose';
 export { namedValuesIn } from './named-values';
 export { readRows } from './read-rows';
 export { reportInput } from './report-input';
-export { type SavedEdit, savedEdits, savedText, writeResults } from './saved-results';
+export { type SavedEdit, savedEdits, writeResults } from './saved-results';
 export type { SessionCell } from './session-cells';
 export { type InputsSet, setInputs } from './set-inputs';
 export { inputEdit, type SheetInput, sheetInputs } from './sheet-inputs';

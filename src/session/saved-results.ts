@@ -5,7 +5,7 @@ import type { Diagnostic } from '../text';
 import type { SheetEvaluation } from './evaluate-sheet';
 
 /** What a cell shows, as it is written to the file: plain text, whatever the width of any window. */
-export const savedText = (blocks: readonly Block[]): string =>
+const savedText = (blocks: readonly Block[]): string =>
   toText(blocks)
     .split('\n')
     .map((line) => line.trimEnd())

@@ -3,6 +3,6 @@ export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic';
 export { applyEdits, type Edit } from './edit';
 export { figure } from './figure';
 export { type LineColumn, LineIndex } from './line-index';
-export { cover, type Span, shift, span, touches } from './span';
+export { type Span, span } from './span';
 export type { TableReference } from './table-reference';
 export { WordTable } from './word-table';

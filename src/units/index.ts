@@ -15,7 +15,6 @@ export { withPrefix } from './prefixes';
 export {
   absoluteTemperature,
   type Kind,
-  plainNumber,
   powerDimension,
   type QuantityType,
   quantityType,

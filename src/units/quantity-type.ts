@@ -1,4 +1,4 @@
-import { type Dimension, dimensionless, dimensionOf } from './dimension';
+import { type Dimension, dimensionOf } from './dimension';
 
 /**
  * What a dimension alone cannot tell apart.
@@ -25,7 +25,6 @@ export function quantityType(dimension: Dimension, kind: Kind = 'plain'): Quanti
   return type;
 }
 
-export const plainNumber = quantityType(dimensionless);
 export const powerDimension = dimensionOf({ length: 2, mass: 1, time: -3 });
 export const temperatureDimension = dimensionOf({ temperature: 1 });
 export const temperatureDifference = quantityType(temperatureDimension);

@@ -135,7 +135,7 @@ const isWordPart = (c: number): boolean =>
     : c === 0xb5 || c === 0x3a9 || c === 0x3bc || (c >= 0x2080 && c <= 0x209c) || letter.test(String.fromCharCode(c));
 
 /** The end of the word at `at` that could name a unit: letters and digits, after `°` or `Δ°`; or a lone sign. */
-export function unitWordEnd(text: string, at: number): number {
+function unitWordEnd(text: string, at: number): number {
   const first = codeAt(text, at);
   if (isLoneSign(first)) {
     return isWordPart(codeAt(text, at + 1)) ? at : at + 1;

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { localAmendment } from '../local-amendment';
 import { run, sheet } from './fake-console';
 
 describe('sheets that take names from one another', () => {
@@ -34,21 +35,7 @@ describe('sheets that take names from one another', () => {
   });
 
   it('evaluate each sheet by its own front matter and the tables of its own folder', async () => {
-    writeFileSync(
-      join(folder, 'shared', 'town.kft-table.json'),
-      JSON.stringify({
-        subject: 'bundling',
-        standard: 'NEC (NFPA 70)',
-        editions: ['2023'],
-        table: 'local amendment 12',
-        title: 'Adjustment in this town',
-        conditions: ['conductors in one raceway'],
-        provenance: 'ordinance of an invented town',
-        basis: 'published',
-        columns: ['min', 'max', 'percent', 'note'],
-        rows: [['7', '9', '60', null]],
-      }),
-    );
+    writeFileSync(join(folder, 'shared', 'town.kft-table.json'), localAmendment('60'));
     write('shared/amps.kft.md', 'there = ampacity(12 AWG Cu THHN, terminals: 75 °C, bundled: 8)');
     write(
       'memo.kft.md',

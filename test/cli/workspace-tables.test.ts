@@ -2,22 +2,8 @@ import assert from 'node:assert/strict';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { localAmendment } from '../local-amendment';
 import { run, sheet } from './fake-console';
-
-/** A local amendment, invented: seven to nine conductors at 60 %. */
-const amendment = (percent: string) =>
-  JSON.stringify({
-    subject: 'bundling',
-    standard: 'NEC (NFPA 70)',
-    editions: ['2023'],
-    table: 'local amendment 12',
-    title: 'Adjustment in this town',
-    conditions: ['conductors in one raceway'],
-    provenance: 'ordinance of an invented town',
-    basis: 'published',
-    columns: ['min', 'max', 'percent', 'note'],
-    rows: [['7', '9', percent, null]],
-  });
 
 describe('a table file beside a sheet', () => {
   let folder = '';
@@ -31,7 +17,7 @@ describe('a table file beside a sheet', () => {
   afterEach(() => rmSync(folder, { recursive: true }));
 
   it('goes before the shipped table, row by row, and the results say so', async () => {
-    writeFileSync(join(folder, 'town.kft-table.json'), amendment('60'));
+    writeFileSync(join(folder, 'town.kft-table.json'), localAmendment('60'));
     const { code, out } = await run(['run', join(folder, 'a.kft.md')]);
     assert.equal(code, 0);
     assert.match(out, /a = 18 A/); // 30 A of the 90 °C column × 0.60
@@ -40,7 +26,7 @@ describe('a table file beside a sheet', () => {
   });
 
   it('is refused whole with its place when it is wrong, and the sheet is evaluated without it', async () => {
-    writeFileSync(join(folder, 'town.kft-table.json'), amendment('sixty'));
+    writeFileSync(join(folder, 'town.kft-table.json'), localAmendment('sixty'));
     const { code, out, err } = await run(['run', join(folder, 'a.kft.md')]);
     assert.equal(code, 1);
     assert.match(err, /town\.kft-table\.json:1:\d+ Row 1 \(7\), percent: "sixty" .* The table was not taken\./);

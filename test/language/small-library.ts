@@ -13,7 +13,7 @@ export interface Bead {
   readonly colour: string;
 }
 
-export const beadType: ObjectType<Bead> = {
+const beadType: ObjectType<Bead> = {
   name: 'bead',
   described: 'a bead',
   text: ({ size, colour }) => `${size} ${colour}`,

@@ -14,7 +14,7 @@ const question = (expected: Exclude<Expectation, { check: string }>): string =>
   'text' in expected || expected.unit === '' ? expected.name : `(${expected.name}) in ${expected.unit}`;
 
 /** An example as the file that a person would have: front matter, and one cell with its lines and what is asked of them. */
-export function sheetOf(example: Example): string {
+function sheetOf(example: Example): string {
   const asked = example.expect.flatMap((expected, index) =>
     'name' in expected ? [`${answerName(index)} = ${question(expected)}`] : [],
   );
@@ -44,7 +44,7 @@ export function halfLastDigit(printed: string): number {
 /** Half a digit may itself end in a half: 0.285 printed as 0.29. This much beyond it is the last bits of a float. */
 const lastBits = 1e-9;
 
-export const agrees = (actual: number, printed: string): boolean =>
+const agrees = (actual: number, printed: string): boolean =>
   Math.abs(actual - Number(printed)) <= halfLastDigit(printed) * (1 + lastBits);
 
 function numberOf(value: Value | undefined, expected: Numeric): number {

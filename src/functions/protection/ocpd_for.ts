@@ -3,6 +3,7 @@ import { figure } from '../number-text';
 import * as shared from '../parameters';
 import { smallestDeviceFor } from '../rules/next-standard-size';
 import { demandOf } from '../rules/required-current';
+import { shownRating } from '../rules/shown-rating';
 import { tablesOf } from '../settings';
 
 export const ocpd_for = defineFunction({
@@ -28,14 +29,6 @@ export const ocpd_for = defineFunction({
         'no-standard-size',
       );
     }
-    call.table({
-      symbol: 'I_n',
-      value: device.row.rating,
-      unit: 'A',
-      source: device.source,
-      row: device.shown,
-      remark: `smallest standard rating not below ${because}`,
-    });
-    return device.row.rating;
+    return shownRating(call, device, `smallest standard rating not below ${because}`);
   },
 });

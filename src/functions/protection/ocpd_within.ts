@@ -1,6 +1,7 @@
 import { defineFunction, Failure } from '../../language';
 import { figure } from '../number-text';
 import { lastBits } from '../rules/last-bits';
+import { shownRating } from '../rules/shown-rating';
 import { tablesOf } from '../settings';
 
 export const ocpd_within = defineFunction({
@@ -29,14 +30,6 @@ export const ocpd_within = defineFunction({
     if (!found) {
       return new Failure(`No standard ${device} is rated ${figure(limit)} A or less.`, 'limit', 'no-standard-size');
     }
-    call.table({
-      symbol: 'I_n',
-      value: found.row.rating,
-      unit: 'A',
-      source: found.source,
-      row: found.shown,
-      remark: 'largest standard rating within the limit',
-    });
-    return found.row.rating;
+    return shownRating(call, found, 'largest standard rating within the limit');
   },
 });

@@ -1,7 +1,6 @@
 import { defineFormula, defineFunction, Failure } from '../../language';
 import * as shared from '../parameters';
-import { cellsOf } from '../rules/shown-cells';
-import { tablesOf } from '../settings';
+import { temperatureCoefficient } from '../rules/temperature-coefficient';
 
 const scaled = defineFormula({
   symbol: 'R_to',
@@ -45,19 +44,9 @@ export const resistance_at = defineFunction({
     { text: 'resistance_at(1 Ω, from: 20 °C, to: 75 °C, material: Al)', gives: '1.222 Ω' },
   ],
   evaluate: ({ resistance, from, to, material }, call) => {
-    const coefficient = tablesOf(call).temperatureCoefficient(material, referenceC);
-    const alpha = coefficient?.row.alphaPerC;
-    if (!coefficient || alpha === undefined || alpha === null) {
-      return new Failure(`The tables have no temperature coefficient of ${material}.`, 'material', 'not-in-table');
-    }
-    call.table({
-      symbol: 'alpha',
-      value: alpha,
-      unit: '1/°C',
-      source: coefficient.source,
-      row: cellsOf(coefficient, 'material', 'reference, °C', 'α, 1/°C'),
-      remark: `holds at ${referenceC} °C`,
-    });
-    return scaled(call, { R_from: resistance, alpha, T_to: to, T_from: from, T_ref: referenceC });
+    const alpha = temperatureCoefficient(call, material, referenceC, 'material');
+    return alpha instanceof Failure
+      ? alpha
+      : scaled(call, { R_from: resistance, alpha, T_to: to, T_from: from, T_ref: referenceC });
   },
 });

@@ -4,6 +4,7 @@ import { type Conductor, conductorText } from '../conductor';
 import { conduitOf, type RacewayWord } from '../raceway-words';
 import { tablesOf } from '../settings';
 import { cellsOf } from './shown-cells';
+import { temperatureCoefficient } from './temperature-coefficient';
 
 const effective = defineFormula({
   symbol: 'z_e',
@@ -69,24 +70,10 @@ export function acResistanceAt(
   if (r_ac instanceof Failure || temperatureC === tableC) {
     return r_ac;
   }
-  const coefficient = tablesOf(call).temperatureCoefficient(conductor.material, tableC);
-  const alpha = coefficient?.row.alphaPerC;
-  if (!coefficient || alpha === undefined || alpha === null) {
-    return new Failure(
-      `The tables have no temperature coefficient of ${conductor.material} at ${tableC} °C.`,
-      'temperature',
-      'not-in-table',
-    );
-  }
-  call.table({
-    symbol: 'alpha',
-    value: alpha,
-    unit: '1/°C',
-    source: coefficient.source,
-    row: cellsOf(coefficient, 'material', 'reference, °C', 'α, 1/°C'),
-    remark: `holds at ${tableC} °C`,
-  });
-  return resistanceAtTemperature(call, { r_ac, alpha, T: temperatureC, T_ref: tableC });
+  const alpha = temperatureCoefficient(call, conductor.material, tableC, 'temperature');
+  return alpha instanceof Failure
+    ? alpha
+    : resistanceAtTemperature(call, { r_ac, alpha, T: temperatureC, T_ref: tableC });
 }
 
 /** Reactance of one conductor to neutral, in Ω/kft at 60 Hz (NEC Chapter 9 Table 9). */

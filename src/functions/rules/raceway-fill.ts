@@ -71,7 +71,7 @@ export function fillLimit(call: Call, count: number, nipple: boolean): number {
 }
 
 /** The smallest trade size whose printed area for that many conductors holds them. */
-export const smallestRaceway = (
+const smallestRaceway = (
   call: Call,
   type: SizedRaceway,
   contents: RacewayContents,

@@ -2,7 +2,7 @@ import { type Call, defineFormula, Failure } from '../../language';
 import { type Conductor, conductorText } from '../conductor';
 import { tablesOf } from '../settings';
 import { resistanceReference } from './resistance-reference';
-import { cellsOf } from './shown-cells';
+import { temperatureCoefficient } from './temperature-coefficient';
 
 const resistanceAtTemperature = defineFormula({
   symbol: 'r_T',
@@ -36,22 +36,8 @@ export function resistancePerLength(call: Call, conductor: Conductor, temperatur
   if (temperatureC === referenceC) {
     return ohmPerKft;
   }
-  const coefficient = tables.temperatureCoefficient(conductor.material, referenceC);
-  const alpha = coefficient?.row.alphaPerC;
-  if (!coefficient || alpha === undefined || alpha === null) {
-    return new Failure(
-      `The tables have no temperature coefficient of ${conductor.material} at ${referenceC} °C: ask for the resistance at ${referenceC} °C.`,
-      'temperature',
-      'not-in-table',
-    );
-  }
-  call.table({
-    symbol: 'alpha',
-    value: alpha,
-    unit: '1/°C',
-    source: coefficient.source,
-    row: cellsOf(coefficient, 'material', 'reference, °C', 'α, 1/°C'),
-    remark: `holds at ${referenceC} °C`,
-  });
-  return resistanceAtTemperature(call, { r_ref: ohmPerKft, alpha, T: temperatureC, T_ref: referenceC });
+  const alpha = temperatureCoefficient(call, conductor.material, referenceC, 'temperature');
+  return alpha instanceof Failure
+    ? alpha
+    : resistanceAtTemperature(call, { r_ref: ohmPerKft, alpha, T: temperatureC, T_ref: referenceC });
 }

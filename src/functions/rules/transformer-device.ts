@@ -3,6 +3,7 @@ import { figure } from '../number-text';
 import { tablesOf } from '../settings';
 import { lastBits } from './last-bits';
 import { smallestDeviceFor } from './next-standard-size';
+import { shownRating } from './shown-rating';
 
 /** How a sheet names the columns of the table. */
 const columns = {
@@ -33,13 +34,5 @@ export function transformerDevice(call: Call, current: number, protection: Trans
       'no-standard-size',
     );
   }
-  call.table({
-    symbol: 'I_n',
-    value: device.row.rating,
-    unit: 'A',
-    source: device.source,
-    row: device.shown,
-    remark: upwards ? 'next standard rating up allowed' : 'standard rating at or below',
-  });
-  return device.row.rating;
+  return shownRating(call, device, upwards ? 'next standard rating up allowed' : 'standard rating at or below');
 }

@@ -72,11 +72,6 @@ function infer(c: Checker, node: number): Type {
   }
 }
 
-export function notAvailable(c: Checker, at: number, what: string): Type {
-  c.report('not-available', at, `${what} is not available in this version.`);
-  return unknownType;
-}
-
 function checkQuantity(c: Checker, node: number): Type {
   const type = c.meaning.quantityAt(node);
   if (type) {

@@ -77,7 +77,7 @@ const tableStep = ({ symbol, value, unit, source, row, remark }: Parameters<Call
 });
 
 /** A number in one of the program's own units as a value. */
-export function shown(value: number, unitText: string): Value {
+function shown(value: number, unitText: string): Value {
   const unit = ownUnit(unitText);
   return quantityValue({ kind: 'quantity', quantity: unit.type, unit }, toBase(value, unit));
 }

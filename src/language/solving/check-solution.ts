@@ -63,7 +63,7 @@ const onAScale = (c: Checker, type: QuantityOf): QuantityOf =>
   type.quantity === temperatureDifference ? c.context.arithmetic.canonical(absoluteTemperature) : type;
 
 /** The type of both ends of a range, or undefined. */
-export function typeOfBounds(c: Checker, { low, high }: Bounds): QuantityOf | undefined {
+function typeOfBounds(c: Checker, { low, high }: Bounds): QuantityOf | undefined {
   const [a, b] = [check(c, low), check(c, high)];
   return a.kind === 'quantity' && b.kind === 'quantity' && !misfit(a.quantity, b.quantity) ? a : undefined;
 }

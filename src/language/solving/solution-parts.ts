@@ -13,7 +13,7 @@ export interface Bounds {
   readonly high: number;
 }
 
-export interface SolutionParts {
+interface SolutionParts {
   readonly name: string;
   readonly formulas: readonly number[];
   readonly equation: Sides;

@@ -10,7 +10,7 @@ export interface Solved {
   readonly report?: Report;
 }
 
-export interface SolvedTree {
+interface SolvedTree {
   readonly tree: SyntaxTree;
   /** For each node of the tree the written one that it is or copies, -1 for none; absent when nothing was added. */
   readonly origins?: readonly number[];

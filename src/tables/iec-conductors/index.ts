@@ -3,8 +3,8 @@ import type { Subject } from '../subject';
 import type { TableFile } from '../table-file';
 import iec60228 from './iec-60228-2004.json';
 
-export const iecMaterials = ['Cu', 'coated Cu', 'Al'] as const;
-export const iecClasses = ['1', '2', '5'] as const;
+const iecMaterials = ['Cu', 'coated Cu', 'Al'] as const;
+const iecClasses = ['1', '2', '5'] as const;
 
 export interface IecConductorRow {
   readonly size: string;

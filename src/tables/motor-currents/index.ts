@@ -5,7 +5,7 @@ import dc from './nec-2023-dc.json';
 import singlePhase from './nec-2023-single-phase.json';
 import threePhase from './nec-2023-three-phase.json';
 
-export const motorSupplies = ['dc', 'single-phase', 'three-phase'] as const;
+const motorSupplies = ['dc', 'single-phase', 'three-phase'] as const;
 export type MotorSupply = (typeof motorSupplies)[number];
 
 export interface MotorCurrentRow {

@@ -3,7 +3,7 @@ import type { Subject } from '../subject';
 import type { TableFile } from '../table-file';
 import nec2023 from './nec-2023.json';
 
-export const welderTypes = ['arc', 'motor generator', 'resistance'] as const;
+const welderTypes = ['arc', 'motor generator', 'resistance'] as const;
 
 export interface WelderDutyRow {
   readonly welder: (typeof welderTypes)[number];

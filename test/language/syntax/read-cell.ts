@@ -9,7 +9,7 @@ const name =
 const power = '(?:\\^-?\\d|[²³])?';
 const unit = new RegExp(`(?:1/)?${name}${power}(?:[/·]${name}${power})*(?![\\p{L}\\p{N}_])`, 'uy');
 
-export const stubUnits: UnitReader = {
+const stubUnits: UnitReader = {
   readUnit(text, offset) {
     unit.lastIndex = offset;
     return unit.test(text) ? unit.lastIndex : offset;

@@ -1,35 +1,21 @@
 import * as vscode from 'vscode';
+import { localAmendment } from '../../local-amendment';
 import { equal, until } from './expect';
 import { fileInWorkspace, show, shown, writeFile } from './sheets';
-
-/** An invented local amendment: seven to nine conductors at so many percent. */
-const amendment = (percent: string) =>
-  JSON.stringify({
-    subject: 'bundling',
-    standard: 'NEC (NFPA 70)',
-    editions: ['2023'],
-    table: 'local amendment 12',
-    title: 'Adjustment in this town',
-    conditions: ['conductors in one raceway'],
-    provenance: 'ordinance of an invented town',
-    basis: 'published',
-    columns: ['min', 'max', 'percent', 'note'],
-    rows: [['7', '9', percent, null]],
-  });
 
 describe('a table file of the workspace', () => {
   const name = 'amended/town.kft-table.json';
   const cell = '```kft\na = ampacity(12 AWG Cu THHN, terminals: 75 °C, bundled: 8)\n```\n';
 
   it('holds for the sheets of its folder, and results name it', async () => {
-    await writeFile(name, amendment('60'));
+    await writeFile(name, localAmendment('60'));
     const notebook = await show(await writeFile('amended/a.kft.md', cell));
     await until('the amended result', () => shown(notebook.cellAt(0), 'text/plain').includes('a = 18 A'));
     await until('its source', () => shown(notebook.cellAt(0), 'text/plain').includes('local amendment 12'));
   });
 
   it('shows what is wrong with it in Problems and is not taken', async () => {
-    await writeFile('broken/town.kft-table.json', amendment('sixty'));
+    await writeFile('broken/town.kft-table.json', localAmendment('sixty'));
     const notebook = await show(await writeFile('broken/a.kft.md', cell));
     const uri = fileInWorkspace('broken/town.kft-table.json');
     await until('the problem', () => vscode.languages.getDiagnostics(uri).length > 0);

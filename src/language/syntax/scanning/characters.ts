@@ -31,7 +31,7 @@ export const isDigit = (c: number): boolean => c >= 48 && c <= 57;
 export const isNameStart = (c: number): boolean =>
   c < 128 ? (ascii[c] & nameStart) !== 0 : c >= 128 && isOtherLetter(c);
 
-export const isNamePart = (c: number): boolean =>
+const isNamePart = (c: number): boolean =>
   c < 128 ? (ascii[c] & namePart) !== 0 : c >= 128 && (isSubscript(c) || isOtherLetter(c));
 
 /** White space within a line; no-break and thin spaces come with pasted text. */

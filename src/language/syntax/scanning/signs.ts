@@ -1,7 +1,7 @@
 import { Token } from './token';
 
 /** Every sign of the language with its token; the ASCII spelling and the symbol of an operator are one token. */
-export const signs: readonly (readonly [string, Token])[] = [
+const signs: readonly (readonly [string, Token])[] = [
   ['(', Token.OpenParenthesis],
   [')', Token.CloseParenthesis],
   ['[', Token.OpenBracket],
