@@ -1,17 +1,8 @@
 import { stringify } from 'csv-stringify/sync';
-import {
-  blocksOf,
-  shownUnit,
-  showValue,
-  toLatex,
-  toMarkdown,
-  toText,
-  valueTable,
-  verdictWords,
-  withoutNoise,
-} from '../display';
+import { shownUnit, showValue, toLatex, toMarkdown, toText, valueTable, verdictWords, withoutNoise } from '../display';
 import type { StatementResult } from '../language';
 import { fromBase } from '../units';
+import { shownBlocks } from './shown-blocks';
 
 /** The forms that a result can be copied in, with what each is for. */
 export const copyForms = {
@@ -28,7 +19,7 @@ export function copied(results: readonly StatementResult[], form: CopyForm): str
   if (form === 'table') {
     return stringify(results.flatMap(tableRows), { delimiter: '\t' });
   }
-  const blocks = results.flatMap((result) => blocksOf(result));
+  const blocks = results.flatMap((result) => shownBlocks(result));
   return { text: toText, markdown: toMarkdown, latex: toLatex }[form](blocks);
 }
 

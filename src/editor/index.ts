@@ -19,5 +19,6 @@ export { previewHtml } from './preview';
 export { type CellEdits, type RenamedSheet, type Renaming, renamableAt, renameAt } from './rename';
 export { selectionRangesAt } from './selection-ranges';
 export { type SemanticToken, semanticTokens, tokenModifiers, tokenTypes } from './semantic-tokens';
+export { shownBlocks } from './shown-blocks';
 export { type Signature, signatureAt } from './signature-help';
 export { uncertaintyBudget, why } from './why';

@@ -15,6 +15,7 @@ export {
   type TradeFact,
 } from './facts';
 export { figure } from './number-text';
+export { type PhaseLoads, phaseLoads } from './rules/phase-loads';
 export { resistanceReference } from './rules/resistance-reference';
 export type { TradeSettings } from './settings';
 export { tradeFunctions } from './trade-functions';

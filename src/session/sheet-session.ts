@@ -1,5 +1,5 @@
-import { type Block, blocksOf } from '../display';
-import type { Hover } from '../editor';
+import type { Block } from '../display';
+import { type Hover, shownBlocks } from '../editor';
 import { createProgram, type Library, type Program, type StatementResult } from '../language';
 import { createLibrary } from '../library';
 import { type AllowedFinding, type Caution, cautionsFor, SheetLints, staleResultLint } from '../lints';
@@ -219,7 +219,7 @@ export class SheetSession {
   }
 
   private blocks(cell: string): readonly Block[] {
-    return this.current.results(cell).flatMap((result) => blocksOf(result));
+    return this.current.results(cell).flatMap((result) => shownBlocks(result));
   }
 
   private isCalculation(id: string): boolean {

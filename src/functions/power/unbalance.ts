@@ -1,20 +1,5 @@
-import { defineFormula, defineFunction, Failure } from '../../language';
-
-const formulasIn = (unit: 'V' | 'A' | 'Ω') => ({
-  mean: defineFormula({
-    symbol: 'x_mean',
-    text: '(a + b + c) / 3',
-    units: { a: unit, b: unit, c: unit },
-    result: unit,
-  }),
-  percent: defineFormula({
-    symbol: 'unbalance',
-    text: 'max(abs(a - x_mean), abs(b - x_mean), abs(c - x_mean)) / x_mean',
-    units: { a: unit, b: unit, c: unit, x_mean: unit },
-    result: '%',
-  }),
-});
-const formulas = { V: formulasIn('V'), A: formulasIn('A'), Ω: formulasIn('Ω') };
+import { defineFunction, Failure } from '../../language';
+import { unbalanceOf } from '../rules/unbalance';
 
 const line = {
   units: ['V', 'A', 'Ω'],
@@ -44,11 +29,7 @@ export const unbalance = defineFunction({
         'mixed-units',
       );
     }
-    const values = { a: a.value, b: b.value, c: c.value };
-    const { mean, percent } = formulas[a.unit];
-    const x_mean = mean(call, values);
-    return x_mean > 0
-      ? percent(call, { ...values, x_mean })
-      : new Failure('All three are zero, so their unbalance has no meaning.', 'a', 'division-by-zero');
+    const percent = unbalanceOf({ a: a.value, b: b.value, c: c.value }, a.unit, call);
+    return percent ?? new Failure('All three are zero, so their unbalance has no meaning.', 'a', 'division-by-zero');
   },
 });

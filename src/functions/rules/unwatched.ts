@@ -14,3 +14,16 @@ export const unwatched = (call: Call): Call => ({
   fact: nothing,
   given: (parameter) => call.given(parameter),
 });
+
+/** A call of which nobody hears: for a rule that is asked for its figure alone. */
+export const unheard: Call = {
+  watched: false,
+  shown: false,
+  settings: undefined,
+  step: nothing,
+  assume: nothing,
+  choose: nothing,
+  table: nothing,
+  fact: nothing,
+  given: () => false,
+};

@@ -1,4 +1,5 @@
 import { blocksOf } from '../../display';
+import { shownBlocks } from '../../editor';
 import type { StatementResult } from '../../language';
 import { FilePositions, readFrontMatter } from '../../notebook';
 import type { ReportCheck, ReportInput } from '../../report';
@@ -51,7 +52,7 @@ export function reportInput(evaluation: SheetEvaluation): ReportInput {
 }
 
 /** On paper every row of a schedule is shown. */
-const allRows = (result: StatementResult) => blocksOf(result, { rows: Number.POSITIVE_INFINITY });
+const allRows = (result: StatementResult) => shownBlocks(result, { rows: Number.POSITIVE_INFINITY });
 
 const isLong = ({ value }: StatementResult): boolean => value?.kind === 'list' && value.schedule !== undefined;
 

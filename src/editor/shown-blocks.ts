@@ -1,0 +1,11 @@
+import { type Block, blocksOf, phaseChart } from '../display';
+import { phaseLoads } from '../functions';
+import type { StatementResult } from '../language';
+
+/** What a statement shows in its cell; a panel schedule with the loads of its phases below. */
+export function shownBlocks(result: StatementResult, options: { readonly rows?: number } = {}): Block[] {
+  const blocks = blocksOf(result, options);
+  const loads = result.value && result.taken === undefined ? phaseLoads(result.value) : undefined;
+  const [table, ...rest] = blocks;
+  return loads && table ? [table, phaseChart(loads), ...rest] : blocks;
+}
