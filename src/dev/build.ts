@@ -116,8 +116,8 @@ const products: BuildOptions[] = [
     platform: 'browser',
     format: 'esm', // A notebook imports what extends its renderers.
     target: 'es2022',
-    entryPoints: ['src/renderer/live-prose.ts'],
-    outfile: 'dist/renderer/live-prose.js',
+    entryPoints: ['src/renderer/activate.ts'],
+    outfile: 'dist/renderer/markdown.js',
   },
   {
     ...node,

@@ -3,7 +3,7 @@ export { citation } from './citation';
 export { escapeHtml, escapeMarkdown } from './escape';
 export { functionPage, functionSignature } from './function-page';
 export { toLatex } from './latex';
-export { toMarkdown } from './markdown';
+export { type MarkdownExtras, toMarkdown } from './markdown';
 export { mathsLatex, valueLatex } from './maths-latex';
 export { mathsText } from './maths-text';
 export { showMoney } from './money';

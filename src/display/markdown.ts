@@ -1,3 +1,4 @@
+import { type Drawing, drawingAddress } from '../drawing';
 import { escapeHtml, escapeMarkdown } from './escape';
 import type { Block } from './output';
 import { verdictWords } from './verdict-words';
@@ -5,10 +6,21 @@ import { verdictWords } from './verdict-words';
 /** Groups with more lines than this are folded. */
 const longGroup = 3;
 
-/** Blocks as Markdown for notebook outputs, with typeset formulas. Text from the sheet cannot become markup. */
-export const toMarkdown = (blocks: readonly Block[]): string => blocks.map(blockMarkdown).join('\n\n');
+/** What Markdown has no words for, in the order of its places in the text. */
+export interface MarkdownExtras {
+  readonly drawings: Drawing[];
+  /** Of every table: whether its rows may be sorted, and whether the last of them holds totals, which stay where they are. */
+  readonly tables: { readonly sortable: boolean; readonly totalled: boolean }[];
+}
 
-function blockMarkdown(block: Block): string {
+/**
+ * Blocks as Markdown, with typeset formulas. Text from the sheet cannot become markup. A host that draws hands in `extras`
+ * to be filled; without them pictures are told in words.
+ */
+export const toMarkdown = (blocks: readonly Block[], extras?: MarkdownExtras): string =>
+  blocks.map((block) => blockMarkdown(block, extras)).join('\n\n');
+
+function blockMarkdown(block: Block, extras: MarkdownExtras | undefined): string {
   switch (block.kind) {
     case 'maths':
       // Inline, so that a step starts at the margin, takes one line, and breaks at its equals signs where it is narrow.
@@ -25,11 +37,14 @@ function blockMarkdown(block: Block): string {
     case 'verdict':
       return verdictMarkdown(block);
     case 'table':
+      extras?.tables.push({ sortable: block.sortable === true, totalled: block.totalled === true });
       return tableMarkdown(block);
     case 'drawing':
-      return `*${escapeMarkdown(block.text)}*`;
+      return extras
+        ? `![${escapeMarkdown(block.text)}](${drawingAddress}${extras.drawings.push(block.drawing) - 1})`
+        : `*${escapeMarkdown(block.text)}*`;
     case 'group':
-      return groupMarkdown(block);
+      return groupMarkdown(block, extras);
     case 'missing':
       return `${block.name === undefined ? 'This line' : `\`${block.name}\``} ${escapeMarkdown(block.text)}.`;
   }
@@ -45,8 +60,8 @@ const tableMarkdown = ({ head, rows, numeric }: Block & { kind: 'table' }): stri
     .map((row, i) => `| ${row.map((cell) => (i === 1 ? cell : escapeMarkdown(cell))).join(' | ')} |`)
     .join('\n');
 
-function groupMarkdown({ title, blocks }: Block & { kind: 'group' }): string {
-  const inside = toMarkdown(blocks);
+function groupMarkdown({ title, blocks }: Block & { kind: 'group' }, extras: MarkdownExtras | undefined): string {
+  const inside = toMarkdown(blocks, extras);
   return blocks.length > longGroup
     ? `<details><summary>${escapeHtml(title)}</summary>\n\n${inside}\n\n</details>`
     : `**${escapeMarkdown(title)}**${inside && `\n\n${inside}`}`;

@@ -37,6 +37,8 @@ export type Block =
       readonly numeric?: readonly boolean[];
       /** True when the last row holds totals. */
       readonly totalled?: boolean;
+      /** True for a schedule all of whose rows are there, which a reader may want in another order. */
+      readonly sortable?: boolean;
     }
   /** A picture, with all that it says in words. */
   | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string }

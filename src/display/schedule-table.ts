@@ -41,6 +41,7 @@ export function scheduleTable(
     rows: lines,
     numeric: columns.map(({ unit }) => unit !== undefined),
     ...(totalled && { totalled }),
+    ...(more <= 0 && rows.length > 1 && { sortable: true }),
   };
 }
 

@@ -36,6 +36,9 @@ export type AreaInk = 'band' | 'best' | 'bar';
 export type TextInk = 'name' | 'figure' | 'side';
 export type Ink = LineInk | AreaInk | TextInk;
 
+/** In Markdown an image with this address, and the drawing's number behind it, stands where a drawing is to be. */
+export const drawingAddress = 'kilofoot-drawing:';
+
 /** How high letters are. */
 export const letterHeight = 12;
 

@@ -1,5 +1,5 @@
 export { type BarChart, drawBars } from './bar-chart';
-export { type Drawing, type Ink, letterHeight } from './drawing';
+export { type Drawing, drawingAddress, type Ink, letterHeight } from './drawing';
 export { drawIntervals, type IntervalPlot, type IntervalRow } from './interval-plot';
 export { drawingStyle } from './style';
 export { type Paint, type SvgElement, svgOf, svgText } from './svg';

@@ -1,1 +1,2 @@
-export { type LiveMetadata, liveExpression } from './live-prose';
+export { liveExpression } from './live-prose';
+export type { LiveMetadata } from './markdown-engine';

@@ -1,39 +1,26 @@
 import assert from 'node:assert/strict';
-import MarkdownIt from 'markdown-it';
 import { SheetSession } from '../../src/core';
 import { type LiveMetadata, liveExpression } from '../../src/renderer';
-import { activate } from '../../src/renderer/live-prose';
+import { rendered } from './rendered';
 
-/** Prose as a notebook renders it, with what the sheet tells of the cell. */
-async function rendered(prose: string, live?: LiveMetadata): Promise<string> {
-  const engine = new MarkdownIt({ html: true });
-  await activate({
-    getRenderer: async (id) =>
-      id === 'vscode.markdown-it-renderer' ? { extendMarkdownIt: (extend) => extend(engine) } : undefined,
-  });
-  return engine.render(prose, { outputItem: { metadata: { origin: 1, live } } }).trim();
-}
+const withLive = (prose: string, live?: LiveMetadata): string => rendered(prose, { origin: 1, live });
 
 describe('live values in rendered prose', () => {
   it('stand in place of their code spans, with the expression on hover', async () => {
     assert.equal(
-      await rendered('It draws ``= i\nin mA`` and `code`.', [['i in mA', '3,000 mA']]),
+      withLive('It draws ``= i\nin mA`` and `code`.', [['i in mA', '3,000 mA']]),
       '<p>It draws <span class="kilofoot-live" title="= i in mA">3,000 mA</span> and <code>code</code>.</p>',
     );
   });
 
   it('say where there is no value, and leave alone what was not evaluated yet', async () => {
-    assert.equal(await rendered('`= x`, `= y`', [['x']]), '<p><code>= x</code> (no value), <code>= y</code></p>');
-    assert.equal(await rendered('`= x`'), '<p><code>= x</code></p>');
+    assert.equal(withLive('`= x`, `= y`', [['x']]), '<p><code>= x</code> (no value), <code>= y</code></p>');
+    assert.equal(withLive('`= x`'), '<p><code>= x</code></p>');
   });
 
   it('are text, never markup', async () => {
-    const html = await rendered('`= "<b>"`', [['"<b>"', '<b>&']]);
+    const html = withLive('`= "<b>"`', [['"<b>"', '<b>&']]);
     assert.equal(html, '<p><span class="kilofoot-live" title="= &quot;&lt;b&gt;&quot;">&lt;b&gt;&amp;</span></p>');
-  });
-
-  it('need the Markdown renderer, and do nothing without it', async () => {
-    await activate({ getRenderer: async () => undefined });
   });
 
   it('are found under the expression that the session tells, however it is spaced', async () => {
@@ -46,7 +33,7 @@ describe('live values in rendered prose', () => {
     const live = session
       .liveValues('prose')
       .map(({ expression, text }): LiveMetadata[number] => [liveExpression(`=${expression}`)!, text]);
-    const html = await rendered(prose, live);
+    const html = withLive(prose, live);
     assert.match(html, />3000 mA<\/span> or\n<span [^>]*>3 A</);
   });
 });
