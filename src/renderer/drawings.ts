@@ -14,8 +14,7 @@ export function showDrawings(engine: MarkdownEngine): void {
   };
 }
 
-/** The colours of the reader's theme; in high contrast nothing is filled but what tells itself apart by its outline. */
+/** The colours of the reader's theme, high contrast or not. */
 export const themedDrawings = `${drawingStyle}
-.kf-drawing { --kf-ink: var(--vscode-foreground); --kf-faint: var(--vscode-descriptionForeground, var(--vscode-foreground));
-  --kf-paper: var(--vscode-editor-background); --kf-fill: var(--vscode-charts-blue); margin: .3em 0; }
-.vscode-high-contrast .kf-drawing { --kf-faint: var(--vscode-foreground); }`;
+.kf-drawing { --kf-ink: var(--vscode-foreground); --kf-faint: var(--vscode-foreground);
+  --kf-paper: var(--vscode-editor-background); --kf-fill: var(--vscode-charts-blue); margin: .3em 0; }`;

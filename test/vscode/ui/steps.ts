@@ -2,10 +2,13 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { writeSettings } from '../host/scratch';
+import { root, writeSettings } from '../host/scratch';
+import { outputSteps } from './outputs';
 import type { Workbench } from './workbench';
 
-interface Stage {
+const shots = join(root, 'out/shots');
+
+export interface Stage {
   readonly workbench: Workbench;
   readonly page: Page;
   readonly workspace: string;
@@ -115,6 +118,8 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     await page.locator('.tabs-container .tab').first().waitFor({ state: 'detached' });
   },
 
+  ...outputSteps,
+
   async 'activates fast'({ workbench, page }) {
     await workbench.command('Developer: Show Running Extensions');
     // The slowest stand first, and only rows in view are there.
@@ -135,6 +140,8 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
   'reads well in a dark theme': (stage) => reopenWith(stage, 'Default Dark Modern'),
 
   'reads well in high contrast': (stage) => reopenWith(stage, 'Default High Contrast'),
+
+  'reads well in light high contrast': (stage) => reopenWith(stage, 'Default High Contrast Light'),
 };
 
 async function reopenWith({ workbench, page, scratch, address }: Stage, theme: string): Promise<void> {
@@ -147,4 +154,10 @@ async function reopenWith({ workbench, page, scratch, address }: Stage, theme: s
   await workbench.open('kiln.kft.md');
   await workbench.reveal('element =');
   await workbench.outputs.locator('.katex', { hasText: '20.22' }).first().waitFor();
+  await page.screenshot({ path: join(shots, `${theme} kiln.png`) });
+  await workbench.open('boat-shop-panel.kft.md');
+  await workbench.revealOutput(workbench.outputs.locator('svg.kf-drawing', { hasText: 'load by phase' }));
+  await page.screenshot({ path: join(shots, `${theme} boat-shop.png`) });
+  await workbench.open('part-reel.kft.md');
+  await workbench.revealOutput(workbench.outputs.locator('svg.kf-drawing', { hasText: 'both sides' }));
 }

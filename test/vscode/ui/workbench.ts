@@ -75,6 +75,23 @@ export class Workbench {
     throw new Error(`no cell holds ${part}`);
   }
 
+  /** Scrolls the notebook until a part of an output is in the middle of what is seen. */
+  async revealOutput(part: Locator): Promise<void> {
+    await this.notebook
+      .locator('.cell-list-container')
+      .first()
+      .hover({ position: { x: 20, y: 300 } });
+    for (let i = 0; i < 60; i++) {
+      const box = (await part.count()) > 0 ? await part.boundingBox() : null;
+      if (box && box.y > 130 && box.y < 500) {
+        return;
+      }
+      await this.page.mouse.wheel(0, box && box.y > 0 ? box.y - 300 : 300);
+      await this.page.waitForTimeout(200);
+    }
+    throw new Error('the output does not come into view');
+  }
+
   /** The hover at a token, told from other hovers by what it says. */
   async hover(part: string, token: RegExp, says: string): Promise<Locator> {
     await this.token(part, token).hover();
