@@ -22,6 +22,7 @@ export {
   type ReportDocument,
   type ReportFormat,
   type ReportInput,
+  type ReportProgress,
   reportFormats,
   type SheetComparison,
   type WriteOptions,

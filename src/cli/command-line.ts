@@ -53,6 +53,7 @@ function declare(console: Console, finish: (code: number) => void): Command {
     .option('-o, --out <file>', 'write there instead of standard output')
     .option('--set <name=value>', 'give an input of the sheet another value', collectInput, new Map())
     .option('--cases <file>', 'run the sheet for each row of a CSV whose header names inputs; CSV comes out')
+    .option('--progress', 'tell on standard error how far a report is; a terminal is told anyway')
     .option('--write', 'also write the results into the sheet, in a block behind each cell')
     .action(async (names: string[], options: RunOptions, command: Command) =>
       finish(await runSheets(names, options, command.getOptionValueSource('format') === 'default', console)),
@@ -114,6 +115,7 @@ interface RunOptions {
   readonly set: ReadonlyMap<string, string>;
   readonly cases?: string;
   readonly write?: boolean;
+  readonly progress?: boolean;
 }
 
 /** `run`, in whichever of its ways the options ask for. */

@@ -7,6 +7,8 @@ export interface Console {
   readonly readStandardInput: () => Promise<Uint8Array>;
   /** True when standard output understands colours. */
   readonly colour: boolean;
+  /** True when a person sees standard error as it is written. */
+  readonly errIsTerminal: boolean;
   /** Columns to lay text out in. */
   readonly width: number;
 }
@@ -42,6 +44,7 @@ export function processConsole(): Console {
     err: (text) => void process.stderr.write(text),
     write: writerTo(process.stdout),
     colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
+    errIsTerminal: process.stderr.isTTY === true,
     width: Math.min(process.stdout.columns || widest, widest),
     async readStandardInput() {
       const chunks: Buffer[] = [];

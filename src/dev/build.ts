@@ -18,7 +18,12 @@ function starterSheets(): Record<string, string> {
 /** Libraries that only an exporter needs, each a file of its own beside the products for Node, read when first used. */
 const libraries = [
   'katex',
-  'pdfmake',
+  'pdfmake/js/PDFDocument.js',
+  'pdfmake/js/LayoutBuilder.js',
+  'pdfmake/js/Renderer.js',
+  'pdfmake/js/SVGMeasure.js',
+  'pdfmake/js/tableLayouts.js',
+  'pdfmake/js/standardPageSizes.js',
   'docx',
   'docx/math',
   'write-excel-file/universal',
@@ -66,6 +71,14 @@ const notInBrowser: Plugin = {
   },
 };
 
+/** Reports are written in a thread of their own, which a browser's host cannot start. */
+const withoutThreads: Plugin = {
+  name: 'no threads in a browser',
+  setup({ onResolve }) {
+    onResolve({ filter: /^\.\/write-apart$/ }, ({ resolveDir }) => ({ path: join(resolveDir, 'write-here.ts') }));
+  },
+};
+
 const fileOf = (library: string): string => `${library.replace(/\.js$|^@/g, '').replace(/\W+/g, '-')}.js`;
 
 const base: BuildOptions = {
@@ -92,7 +105,7 @@ const browser: BuildOptions = {
   platform: 'browser',
   conditions: ['worker'], // The host is a web worker: a library's build for pages would look for a document.
   target: 'es2022',
-  plugins: [notInBrowser],
+  plugins: [notInBrowser, withoutThreads],
   define: {
     ...base.define,
     global: 'globalThis',
@@ -109,6 +122,7 @@ const shipped: BuildOptions = { minify: true, keepNames: true };
 const products: BuildOptions[] = [
   { ...node, ...shipped, plugins: [onFirstUse], entryPoints: ['src/vscode/activate.ts'], outfile: 'dist/extension.js' },
   { ...node, ...shipped, entryPoints: ['src/vscode/extension.ts'], outfile: 'dist/sheets.js' },
+  { ...node, ...shipped, entryPoints: ['src/vscode/report-worker.ts'], outfile: 'dist/report-worker.js' },
   { ...browser, ...shipped, entryPoints: ['src/vscode/activate.ts'], outfile: 'dist/web/extension.js' },
   {
     ...base,

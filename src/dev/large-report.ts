@@ -1,19 +1,22 @@
 /**
- * Writes the report of a schedule of 2,000 circuits in every format and tells the time and the memory that it took:
- * `npm run bench:report`, or with another number of circuits behind it.
+ * Writes the report of 2,000 circuits in every format, each in a process of its own as the command line does, and tells
+ * the time and the memory that it took: `npm run bench:report`, or with other numbers of circuits behind it.
  */
+import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readFont } from '../cli/fonts';
 import { buildReport, evaluateSheet, type ReportFormat, reportFormats, reportInput, writeReport } from '../core';
 
 const count = Number(process.argv[2] ?? 2000);
-/** Circuits that are worked out in full, step by step; with 2,000 rows they make 300 pages. */
-const worked = Number(process.argv[3] ?? 150);
+/** Of them so many are worked out in full, step by step, and the others are rows of a schedule. */
+const worked = Number(process.argv[3] ?? 250);
+/** Set in the process that writes one format. */
+const only = process.argv[4] as ReportFormat | undefined;
 
 function largeSheet(): string {
   const sizes = ['12 AWG Cu THHN', '10 AWG Cu THHN', '8 AWG Cu THHN', '6 AWG Cu THHN'];
-  const rows = Array.from({ length: count }, (_, i) => {
+  const rows = Array.from({ length: count - worked }, (_, i) => {
     const load = (1.2 + (i % 17) * 0.21).toFixed(2);
     return `  | C${i + 1} | ${load} kVA | ${i % 3 === 0 ? 120 : 208} V | ${30 + (i % 90)} ft | ${sizes[i % 4]} |`;
   });
@@ -44,22 +47,40 @@ check feeder_${i + 1}.drop_percent <= 5 % "drop of feeder ${i + 1}"
 \`\`\`
 `;
 
-async function main(): Promise<void> {
-  const folder = join(__dirname, '..', '..', 'out', 'large');
-  mkdirSync(folder, { recursive: true });
+const folder = join(__dirname, '..', '..', 'out', 'large');
+
+async function writeOne(format: ReportFormat): Promise<void> {
   const begun = performance.now();
   const document = buildReport(reportInput(evaluateSheet(largeSheet())));
-  console.log(`${count} circuits evaluated and put together in ${seconds(begun)}`);
-  for (const format of Object.keys(reportFormats) as ReportFormat[]) {
-    const start = performance.now();
-    const bytes = await writeReport(document, format, { font: readFont });
-    writeFileSync(join(folder, `large.${format}`), bytes);
-    const memory = Math.round(process.memoryUsage().rss / 2 ** 20);
-    console.log(`${format.padEnd(5)} ${seconds(start)}, ${Math.round(bytes.length / 1024)} kB, ${memory} MB in use`);
-  }
-  console.log(`at most ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`);
+  const start = performance.now();
+  let pages = '';
+  const bytes = await writeReport(document, format, {
+    font: readFont,
+    progress: ({ doing }) => {
+      pages = /of (\d+)$/.exec(doing)?.[1] ?? pages;
+    },
+  });
+  writeFileSync(join(folder, `large.${format}`), bytes);
+  const memory = Math.round(process.resourceUsage().maxRSS / 1024);
+  console.log(
+    `${format.padEnd(5)} sheet ${seconds(begun, start)}, report ${seconds(start)}, ${Math.round(bytes.length / 1024)} kB, ` +
+      `at most ${memory} MB${pages && `, ${pages} pages`}`,
+  );
 }
 
-const seconds = (since: number): string => `${((performance.now() - since) / 1000).toFixed(1)} s`;
+function main(): void {
+  mkdirSync(folder, { recursive: true });
+  console.log(`${count} circuits, ${worked} of them worked out in full`);
+  for (const format of Object.keys(reportFormats)) {
+    const args = [...process.execArgv, __filename, String(count), String(worked), format];
+    execFileSync(process.execPath, args, { stdio: 'inherit' });
+  }
+}
 
-main();
+const seconds = (from: number, to = performance.now()): string => `${((to - from) / 1000).toFixed(1)} s`;
+
+if (only) {
+  writeOne(only);
+} else {
+  main();
+}

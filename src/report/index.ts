@@ -3,5 +3,5 @@ export { type Change, compareReports, type FindingChange, isSame, type SheetComp
 export type * from './document';
 export type * from './input';
 export { fontFiles } from './pdf/pdf-writer';
-export type { WriteOptions } from './write-options';
+export type { ReportProgress, WriteOptions } from './write-options';
 export { type ReportFormat, reportFormats, writeReport } from './write-report';

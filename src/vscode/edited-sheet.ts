@@ -13,6 +13,8 @@ export interface EditedSheet {
   readonly uri: vscode.Uri;
   /** False for a file that nothing may be evaluated in. */
   readonly editable: boolean;
+  /** True while a file that the sheet names is being read. */
+  readonly isWaiting: boolean;
   /** Hands everything typed so far to the session. Costs little when nothing changed. */
   update(): void;
   /** The file as it would be saved now; undefined where nothing can be saved. */

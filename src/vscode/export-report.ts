@@ -1,18 +1,11 @@
 import * as vscode from 'vscode';
-import {
-  buildReport,
-  evaluateSheet,
-  type ReportFormat,
-  reportFormats,
-  reportInput,
-  type WriteOptions,
-  writeReport,
-} from '../core';
+import { buildReport, evaluateSheet, type ReportFormat, reportFormats, reportInput } from '../core';
 import type { EditedSheet } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
 import { sheetInFront } from './sheet-in-front';
 import { tickOff } from './walkthrough';
 import { writeWhole } from './whole-file';
+import { writeApart } from './write-apart';
 
 /** Formats whose libraries this build holds, put in place by the build: a browser's host cannot read them from files. */
 declare const REPORT_FORMATS_HERE: readonly ReportFormat[];
@@ -27,17 +20,35 @@ interface Given {
   readonly target?: vscode.Uri;
 }
 
-/** Asks for a format and a file, writes the report of the sheet in front, and opens it. */
+const isGiven = (handed: unknown): handed is Given =>
+  typeof handed === 'object' && handed !== null && 'format' in handed;
+
+/** Asks for a format and a file, writes the report of a sheet, and opens it. */
 export class ReportExport {
   constructor(
     private readonly extension: vscode.Uri,
     private readonly sheets: OpenSheets,
   ) {}
 
-  async run(given: Given = {}): Promise<void> {
-    const sheet = sheetInFront(this.sheets);
-    const bytes = sheet?.bytes();
-    if (!sheet || !bytes) {
+  /** The sheet is the file that a menu was opened on, else the one in front, as a notebook or as text. */
+  async run(first: Given | vscode.Uri = {}, second?: unknown): Promise<void> {
+    if (first instanceof vscode.Uri) {
+      // A menu hands over the list of all that is selected, too.
+      await this.exportSheet(await this.sheetOf(first), isGiven(second) ? second : {});
+    } else {
+      await this.exportSheet(sheetInFront(this.sheets), first);
+    }
+  }
+
+  /** A file that is open nowhere is read, and shown nowhere. */
+  private async sheetOf(file: vscode.Uri): Promise<EditedSheet | undefined> {
+    const open = [...this.sheets.all()].find(({ uri }) => uri.toString() === file.toString());
+    return open ?? this.sheets.ofText(await vscode.workspace.openTextDocument(file));
+  }
+
+  private async exportSheet(sheet: EditedSheet | undefined, given: Given): Promise<void> {
+    sheet?.update();
+    if (!sheet?.bytes()) {
       void vscode.window.showInformationMessage(
         sheet
           ? vscode.l10n.t('This file cannot be read as a sheet. Mend what its notice names, then export the report.')
@@ -78,27 +89,32 @@ export class ReportExport {
     }
   }
 
-  /** True when the file was written; else what is wrong was told. */
+  /** True when the file was written; else it was stopped, or what is wrong was told. */
   private async write(sheet: EditedSheet, format: ReportFormat, target: vscode.Uri): Promise<boolean> {
     const title = vscode.l10n.t('Exporting {0}', nameOf(target));
-    const location = vscode.ProgressLocation.Notification;
+    const options = { location: vscode.ProgressLocation.Notification, title, cancellable: true };
     try {
-      await vscode.window.withProgress({ location, title }, async (progress) => {
+      return await vscode.window.withProgress(options, async (progress, stop) => {
+        await this.whenRead(sheet);
         const { tableFiles, files, severities } = sheet.session;
-        const options: WriteOptions = {
-          font: (name) => this.font(name),
-          progress: (message) => progress.report({ message }),
-        };
-        await new Promise((resolve) => setTimeout(resolve)); // So that the notification shows before the work begins.
-        const evaluation = evaluateSheet(sheet.bytes() ?? new Uint8Array(), {
-          tableFiles,
-          severities,
-          ...(files && { files }),
-        });
-        const bytes = await writeReport(buildReport(reportInput(evaluation)), format, options);
-        await writeWhole(target, bytes);
+        const evaluation = evaluateSheet(sheet.bytes()!, { tableFiles, severities, ...(files && { files }) });
+        let shown = 0;
+        const document = buildReport(reportInput(evaluation));
+        const bytes = await writeApart(
+          document,
+          format,
+          this.extension,
+          ({ doing, share }) => {
+            progress.report({ message: doing, increment: 100 * (share - shown) });
+            shown = share;
+          },
+          stop,
+        );
+        if (bytes) {
+          await writeWhole(target, bytes);
+        }
+        return bytes !== undefined;
       });
-      return true;
     } catch (error) {
       void vscode.window.showErrorMessage(
         vscode.l10n.t(
@@ -111,10 +127,18 @@ export class ReportExport {
     }
   }
 
-  private async font(name: string): Promise<Uint8Array> {
-    return vscode.workspace.fs.readFile(vscode.Uri.joinPath(this.extension, 'dist', 'fonts', name));
+  /** Files that the sheet names are read when it first asks for them. Lets the notification show, too. */
+  private async whenRead(sheet: EditedSheet): Promise<void> {
+    const until = Date.now() + longestWait;
+    do {
+      await new Promise((resolve) => setTimeout(resolve, 20));
+      sheet.update();
+    } while (sheet.isWaiting && Date.now() < until);
   }
 }
+
+/** In milliseconds. A file that is not read by then is told of in the report as one that is missing. */
+const longestWait = 10_000;
 
 async function pickFormat(): Promise<ReportFormat | undefined> {
   const picks = (Object.keys(reportFormats) as ReportFormat[]).map((format): FormatPick => {

@@ -78,8 +78,8 @@ export function start(context: vscode.ExtensionContext) {
     vscode.commands.registerCommand(commands.pasteAsSchedule, (given) => pasteAsSchedule(sheets, given)),
     vscode.commands.registerCommand(commands.newSheet, newSheet),
     vscode.commands.registerCommand(commands.showCautions, () => cautions.show()),
-    vscode.commands.registerCommand(commands.exportReport, (given) =>
-      new ReportExport(context.extensionUri, sheets).run(given),
+    vscode.commands.registerCommand(commands.exportReport, (first, second) =>
+      new ReportExport(context.extensionUri, sheets).run(first, second),
     ),
     vscode.commands.registerCommand(commands.writeResults, () => writeResultsIntoSheet(sheets)),
     vscode.commands.registerCommand(commands.refresh, () => {

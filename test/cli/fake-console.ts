@@ -23,6 +23,7 @@ export async function run(args: readonly string[], input: string | Uint8Array = 
     },
     readStandardInput: async () => (typeof input === 'string' ? new TextEncoder().encode(input) : input),
     colour: false,
+    errIsTerminal: false,
     width: 100,
   });
   return { code, out, err };

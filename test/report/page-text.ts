@@ -3,9 +3,9 @@ import { reportOf } from './report-of';
 
 /** What a PDF shows, top to bottom: a line a text, cells apart by bars, and each formula by its size in points. */
 export async function pageText(sheet: string): Promise<string> {
-  const definition = definitionOf(reportOf(sheet), await loadTypesetter()) as Node;
-  const foot = (definition.footer as unknown as (page: number, pages: number) => Node)(1, 2);
-  return [...lines(definition.content), '---', ...lines(foot)].join('\n').concat('\n');
+  const { content, footer } = definitionOf(reportOf(sheet), await loadTypesetter());
+  const shown = [...content.pieces] as Node[];
+  return [...shown.flatMap(lines), '---', ...lines(footer(1, 2) as Node)].join('\n').concat('\n');
 }
 
 type Node = { readonly [key: string]: Node } & { readonly length?: number };

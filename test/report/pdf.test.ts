@@ -3,6 +3,7 @@ import { inflateSync } from 'node:zlib';
 import { readFont } from '../../src/cli/fonts';
 import { writeReport } from '../../src/core';
 import { formulaLines } from '../../src/report/pdf/formula-lines';
+import { isFormulaDrawing } from '../../src/report/pdf/picture-sizes';
 import { Typesetter } from '../../src/report/pdf/typesetter';
 import { bytesOf, reportOf, sheetOf } from './report-of';
 
@@ -48,10 +49,14 @@ describe('PDF', () => {
   });
 
   it('tells what it is doing', async () => {
-    const told: string[] = [];
-    await writeReport(reportOf(sheet), 'pdf', { font: readFont, progress: (doing) => told.push(doing) });
-    assert.deepEqual(told.slice(0, 2), ['Setting formulas', 'Laying out pages']);
-    assert.equal(told.at(-1), 'Writing pages, 100 %');
+    const told: { doing: string; share: number }[] = [];
+    await writeReport(reportOf(sheet), 'pdf', { font: readFont, progress: (step) => told.push(step) });
+    assert.match(told[0].doing, /^Laying out page 1$/);
+    assert.match(told.at(-1)!.doing, /^FormulaDrawing page (\d+) of \1$/);
+    assert.equal(told.at(-1)!.share, 1);
+    for (const [i, { share }] of told.entries()) {
+      assert.ok(share >= (told[i - 1]?.share ?? 0), `${share} after ${told[i - 1]?.share}`);
+    }
   });
 });
 
@@ -71,8 +76,15 @@ describe('formulas in lines', () => {
   it('are vectors, with conditions as cases', async () => {
     const typesetter = await Typesetter.load(4.4);
     const { svg, height } = typesetter.set('\\begin{cases}a & \\text{if } b\\\\ c & \\text{otherwise}\\end{cases}');
-    assert.match(svg, /^<svg xmlns="[^"]*" width="[\d.]+" height="[\d.]+" viewBox="[^"]+"><g[\s\S]*<path /);
-    assert.doesNotMatch(svg, /Unknown environment/);
+    assert.ok(isFormulaDrawing(svg));
+    // The brace, three variables and the letters of “if” and “otherwise”, each once however often it comes.
+    assert.equal(svg.glyphs.length, 1 + new Set('abc').size + new Set('ifotherwise').size);
+    assert.equal(svg.operators.match(/ Do /g)?.length, 1 + 3 + 'ifotherwise'.length);
     assert.ok(height > 15);
+  });
+
+  it('are left to SVG where the typesetter’s font lacks a letter', async () => {
+    const { svg } = (await Typesetter.load(4.4)).set('\\text{\u6f22}');
+    assert.ok(typeof svg === 'string' && /<text /.test(svg));
   });
 });

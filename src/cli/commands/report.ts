@@ -4,6 +4,7 @@ import type { Console } from '../console';
 import { readSource, writeWhole } from '../files';
 import { FolderTree } from '../folder-tree';
 import { readFont } from '../fonts';
+import { progressLine } from '../progress-line';
 import { WrongCommandLine } from '../wrong-command-line';
 import { evaluateIn } from './evaluate-in';
 import { withInputs } from './inputs';
@@ -14,12 +15,14 @@ export interface ExportOptions {
   readonly format: ReportFormat;
   readonly out?: string;
   readonly set?: ReadonlyMap<string, string>;
+  /** Tells how far it is even where nobody seems to look. */
+  readonly progress?: boolean;
 }
 
 /** Writes one sheet's report. The exit code: 0 when all is well with the sheet, 1 when not or when it cannot be used. */
 export async function exportReport(
   names: readonly string[],
-  { format, out, set = new Map() }: ExportOptions,
+  { format, out, set = new Map(), progress: wanted = false }: ExportOptions,
   console: Console,
 ): Promise<number> {
   if (names.length > 1) {
@@ -40,10 +43,11 @@ export async function exportReport(
   for (const problem of tree.problems) {
     console.err(`kilofoot: ${problem}\n`);
   }
+  const { progress, finish } = progressLine(console);
   const bytes = await writeReport(buildReport(reportInput(evaluation)), format, {
     font: readFont,
-    ...(console.colour && out !== undefined && { progress: (doing) => console.err(`${doing}…\n`) }),
-  });
+    ...((wanted || (console.errIsTerminal && out !== undefined)) && { progress }),
+  }).finally(finish);
   if (out === undefined) {
     console.out(new TextDecoder().decode(bytes));
   } else {

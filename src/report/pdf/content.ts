@@ -1,71 +1,46 @@
-import { verdictWords } from '../../display';
-import {
-  type Cell,
-  type Inline,
-  message,
-  type Part,
-  plain,
-  type ReportDocument,
-  type Table,
-  type Verdict,
-} from '../document';
+import { type Maths, message, type Part, plain, type ReportDocument } from '../document';
 import { drawingContent } from './drawing';
 import { formulaLines } from './formula-lines';
+import { type Content, colours, texts, verdictText } from './inline-content';
+import { signatures, tableContent } from './table-content';
+import { Tag } from './tag';
 import type { Picture, Typesetter } from './typesetter';
-
-/** A node of the library's document definition. */
-export type Content = Readonly<Record<string, unknown>>;
-
-export const colours = {
-  faint: '#555555',
-  line: '#b5b5b5',
-  head: '#eef1f4',
-  yes: '#14632a',
-  no: '#a4161a',
-  doubt: '#7a4b00',
-};
-
-const verdictColours: Readonly<Record<Verdict, string>> = {
-  yes: colours.yes,
-  no: colours.no,
-  'cannot tell': colours.doubt,
-};
 
 /** A note stands beside a formula that leaves it this share of the line, else below. */
 const roomForNote = 0.45;
 const indent = 12;
+const noteHeight = 11;
+
+/** In characters. What is longer may fill a page, and has to be let break. */
+const longestWhole = 2000;
 
 /** Lays out the parts of a report for a page of some width, in points. */
 export class ContentMaker {
+  /** The bookmark below which those of the parts’ headings stand. */
+  bookmark = '';
+
   constructor(
     private readonly typesetter: Typesetter,
     private readonly width: number,
   ) {}
 
-  parts(parts: readonly Part[], width = this.width): Content[] {
-    return parts.flatMap((part, i): Content[] => {
-      if (part.kind === 'heading') {
-        return [this.headed(this.part(part, width), parts[i + 1], width)];
-      }
-      return parts[i - 1]?.kind === 'heading' && staysWhole(part) ? [] : [this.part(part, width)];
-    });
-  }
-
-  /** A section's heading and parts. */
-  section(heading: Content, parts: readonly Part[]): Content[] {
-    const [first] = parts;
-    return [this.headed(heading, first), ...this.parts(first && staysWhole(first) ? parts.slice(1) : parts)];
-  }
-
-  /** A heading, together with what follows where that is short enough to stand on one page with it. */
-  private headed(heading: Content, next: Part | undefined, width = this.width): Content {
-    return next && staysWhole(next) ? { stack: [heading, this.part(next, width)], unbreakable: true } : heading;
+  /** The parts one by one: each is made when it is asked for. */
+  *parts(parts: readonly Part[], width = this.width): Generator<Content> {
+    for (const part of parts) {
+      yield this.part(part, width);
+    }
   }
 
   banner({ tone, title, items }: ReportDocument['banners'][number]): Content {
     const colour = tone === 'error' ? colours.no : colours.doubt;
     const inside = {
-      stack: [{ text: `⚠ ${title}`, bold: true }, { ul: items.map((item) => ({ text: texts(message(item)) })) }],
+      stack: [
+        { text: `⚠ ${title}`, bold: true, tag: new Tag('P') },
+        {
+          ul: items.map((item) => ({ text: texts(message(item)), tag: new Tag('LI') })),
+          tag: new Tag('L'),
+        },
+      ],
     };
     return {
       table: { widths: ['*'], body: [[inside]] },
@@ -79,23 +54,40 @@ export class ContentMaker {
         paddingBottom: () => 4,
       },
       margin: [0, 6, 0, 6],
+      tag: new Tag('Note'),
     };
   }
 
   private part(part: Part, width: number): Content {
     switch (part.kind) {
       case 'heading':
-        return { text: texts(part.content), style: `h${part.depth}`, headlineLevel: part.depth, ...outlined(part) };
+        return {
+          text: texts(part.content),
+          style: `h${part.depth}`,
+          headlineLevel: part.depth,
+          tag: new Tag(`H${part.depth}`),
+          ...this.outlined(part),
+        };
       case 'paragraph':
-        return { text: texts(part.content), margin: [0, 2, 0, 4] };
+        return { text: texts(part.content), margin: [0, 2, 0, 4], tag: new Tag('P') };
       case 'list': {
-        const items = part.items.map((item) => ({ stack: this.parts(item, width - indent) }));
-        return { [part.ordered ? 'ol' : 'ul']: items, margin: [0, 0, 0, 4] };
+        const items = part.items.map((item) => ({
+          stack: [...this.parts(item, width - indent)],
+          tag: new Tag('LI'),
+        }));
+        return { [part.ordered ? 'ol' : 'ul']: items, margin: [0, 0, 0, 4], tag: new Tag('L') };
       }
       case 'quote':
-        return this.barred(this.parts(part.parts, width - indent));
+        return this.barred([...this.parts(part.parts, width - indent)], new Tag('BlockQuote'));
       case 'code':
-        return { text: part.text, font: 'Mono', fontSize: 8.5, preserveLeadingSpaces: true, margin: [indent, 4, 0, 6] };
+        return {
+          text: part.text,
+          font: 'Mono',
+          fontSize: 8.5,
+          preserveLeadingSpaces: true,
+          margin: [indent, 4, 0, 6],
+          tag: new Tag('Code'),
+        };
       case 'table':
         return tableContent(part);
       case 'step':
@@ -103,173 +95,81 @@ export class ContentMaker {
       case 'verdict':
         return this.verdict(part, width);
       case 'drawing':
-        return drawingContent(part, width);
+        return { ...drawingContent(part, width), tag: new Tag('Figure', { alt: part.text }) };
       case 'group':
-        return this.barred([
-          { text: part.title, bold: true, margin: [0, 1, 0, 3] },
-          ...this.parts(part.parts, width - indent),
-        ]);
+        return this.group(part, width);
       case 'signatures':
         return signatures(part);
     }
   }
 
-  private formula(latex: string, width: number): Content[] {
-    return formulaLines(this.typesetter, latex, width).map((line) => pictureContent(line));
+  /** The title stands on one page with what comes first below it. */
+  private group({ title, parts }: Part & { kind: 'group' }, width: number): Content {
+    const head = { text: title, bold: true, margin: [0, 1, 0, 3], tag: new Tag('P') };
+    const [first, ...others] = this.parts(parts, width - indent);
+    const whole = first !== undefined && (parts[0].kind === 'step' || parts[0].kind === 'paragraph');
+    const together = whole
+      ? [{ stack: [head, first], unbreakable: isShort(parts[0]) }]
+      : [head, ...(first ? [first] : [])];
+    return this.barred([...together, ...others], new Tag('Sect'));
   }
 
-  private step({ latex, note }: Part & { kind: 'step' }, width: number): Content {
+  private formula({ latex, text }: Maths, width: number): Content[] {
     const lines = formulaLines(this.typesetter, latex, width);
-    const remark = { text: texts(message(note ?? '')), color: colours.faint, fontSize: 8.5 };
-    const [first] = lines;
+    const tag = new Tag('Formula', { alt: text });
+    return lines.map((line) => pictureContent(line, tag));
+  }
+
+  private step(part: Part & { kind: 'step' }, width: number): Content {
+    const { note } = part;
+    const lines = this.formula(part, width);
+    const remark = { text: texts(message(note ?? '')), color: colours.faint, fontSize: 8.5, tag: new Tag('P') };
+    const [first] = lines as (Content & { width: number; height: number })[];
     if (note !== undefined && lines.length === 1 && first.width < width * (1 - roomForNote)) {
       const drop = Math.max(0, (first.height - noteHeight) / 2);
-      const columns = [
-        { ...pictureContent(first), width: first.width },
-        { ...remark, width: '*', margin: [0, drop, 0, 0] },
-      ];
-      return { columns, columnGap: 10, margin: [0, 2, 0, 2] };
+      const columns = [first, { ...remark, width: '*', margin: [0, drop, 0, 0] }];
+      return { columns, columnGap: 10, margin: [0, 2, 0, 2], unbreakable: isShort(part) };
     }
     const below = note === undefined ? [] : [{ ...remark, margin: [indent, 0, 0, 1] }];
-    return { stack: [...lines.map(pictureContent), ...below], margin: [0, 2, 0, 2] };
+    return { stack: [...lines, ...below], margin: [0, 2, 0, 2], unbreakable: isShort(part) };
   }
 
-  private verdict({ verdict, label, latex, notes }: Part & { kind: 'verdict' }, width: number): Content {
-    const line = { text: [verdictText(verdict), { text: label && `  ${label}` }] };
+  private verdict(part: Part & { kind: 'verdict' }, width: number): Content {
+    const { verdict, label, notes } = part;
+    const line = { text: [verdictText(verdict), { text: label && `  ${label}` }], tag: new Tag('P') };
     const remarks = notes.map((note) => ({
       text: texts(message(note)),
       color: colours.faint,
       fontSize: 8.5,
       margin: [indent, 0, 0, 0],
+      tag: new Tag('P'),
     }));
-    const shown = this.formula(latex, width - indent).map((content) => ({ ...content, margin: [indent, 1, 0, 2] }));
-    return { stack: [line, ...shown, ...remarks], unbreakable: true, margin: [0, 3, 0, 5] };
+    const shown = this.formula(part, width - indent).map((content) => ({ ...content, margin: [indent, 1, 0, 2] }));
+    return { stack: [line, ...shown, ...remarks], unbreakable: isShort(part), margin: [0, 3, 0, 5] };
+  }
+
+  /** The larger headings stand in the bookmarks below their section. */
+  private outlined({ depth, content }: Part & { kind: 'heading' }): Content {
+    return depth === 3 ? { outline: true, outlineText: plain(content), outlineParentId: this.bookmark } : {};
   }
 
   /** Content behind a line that runs along its left. */
-  private barred(inside: readonly Content[]): Content {
-    return {
-      table: { widths: ['*'], body: [[{ stack: inside }]] },
-      layout: {
-        hLineWidth: () => 0,
-        vLineWidth: (i: number) => (i === 0 ? 2 : 0),
-        vLineColor: () => colours.line,
-        paddingLeft: () => indent - 4,
-        paddingRight: () => 0,
-        paddingTop: () => 0,
-        paddingBottom: () => 0,
-      },
-      margin: [0, 3, 0, 5],
-    };
+  private barred(stack: readonly Content[], tag: Tag): Content {
+    return { stack, bar: true, margin: [indent - 2, 3, 0, 5], tag };
   }
 }
 
-/** A short table is not parted from the heading above it. */
-const staysWhole = (part: Part): boolean =>
-  part.kind === 'signatures' || (part.kind === 'table' && part.rows.length <= mostRowsTogether);
+/** Whether it surely stands on one page; what does not is let break, because a block that does not fit is cut off. */
+const isShort = (part: Part): boolean =>
+  part.kind === 'step' || part.kind === 'verdict'
+    ? part.text.length < longestWhole
+    : part.kind === 'paragraph' && plain(part.content).length < longestWhole;
 
-const mostRowsTogether = 10;
-
-const noteHeight = 11;
-
-const pictureContent = ({ svg, width, height }: Picture): Content => ({
+const pictureContent = ({ svg, width, height }: Picture, tag: Tag): Content => ({
   svg,
   width,
   height,
   font: 'Text',
   margin: [0, 1.5, 0, 1.5],
+  tag,
 });
-
-/** Headings of the sheet stand in the bookmarks below their section. */
-const outlined = ({ depth, content }: Part & { kind: 'heading' }): Content =>
-  depth === 3 ? { outline: true, outlineText: plain(content), outlineParentId: 'section' } : {};
-
-const verdictText = (verdict: Verdict): Content => ({
-  text: verdictWords[verdict],
-  bold: true,
-  color: verdictColours[verdict],
-});
-
-const texts = (content: readonly Inline[]): (string | Content)[] => content.map(inlineText);
-
-function inlineText(inline: Inline): string | Content {
-  switch (inline.kind) {
-    case 'break':
-      return '\n';
-    case 'maths':
-      return inline.text;
-    case 'verdict':
-      return verdictText(inline.verdict);
-    case 'link':
-      return /^(https?:|mailto:)/i.test(inline.target) ? { text: inline.text, link: inline.target } : inline.text;
-    case 'text':
-      return inline.style === 'strong'
-        ? { text: inline.text, bold: true }
-        : inline.style === 'emphasis'
-          ? { text: inline.text, italics: true }
-          : inline.style === 'code'
-            ? { text: inline.text, font: 'Mono', fontSize: 8.5 }
-            : inline.text;
-  }
-}
-
-const grid = {
-  hLineWidth: () => 0.5,
-  vLineWidth: () => 0.5,
-  hLineColor: () => colours.line,
-  vLineColor: () => colours.line,
-  paddingLeft: () => 3,
-  paddingRight: () => 3,
-  paddingTop: () => 2,
-  paddingBottom: () => 2,
-};
-
-/** Tables with more columns are set smaller. */
-const manyColumns = 7;
-
-/** Column heads, and totals below them, stand on top of every page that the table runs over. */
-function tableContent({ caption, columns, rows, totals = [] }: Table): Content {
-  const cell = (content: Cell, column: number) => ({
-    text: texts(content),
-    ...(columns[column]?.align && { alignment: 'right' }),
-  });
-  const head = columns.map(({ title, align }) => ({
-    text: title,
-    bold: true,
-    fillColor: colours.head,
-    ...(align && { alignment: 'right' }),
-  }));
-  const total = totals.map((row) =>
-    row.map((content, i) => ({ ...cell(content, i), bold: true, fillColor: colours.head })),
-  );
-  const sum = columns.reduce((all, { width = 1 }) => all + width, 0);
-  const table = {
-    table: {
-      headerRows: 1 + totals.length,
-      keepWithHeaderRows: 1,
-      dontBreakRows: true,
-      widths: columns.map(({ width = 1 }) => `${(100 * width) / sum}%`),
-      body: [head, ...total, ...rows.map((row) => columns.map((_, i) => cell(row[i] ?? [], i)))],
-    },
-    layout: grid,
-    fontSize: columns.length > manyColumns ? 7.5 : 8.5,
-    margin: [0, 3, 0, 7],
-  };
-  return caption === undefined ? table : { stack: [{ text: caption, bold: true }, table] };
-}
-
-function signatures({ lines }: Part & { kind: 'signatures' }): Content {
-  const head = ['', 'Name', 'Signature', 'Date'].map((text) => ({ text, bold: true, fillColor: colours.head }));
-  const rows = lines.map(({ role, name }) => [
-    { text: role, bold: true, margin: [0, 10, 0, 10] },
-    { text: name, margin: [0, 10, 0, 10] },
-    '',
-    '',
-  ]);
-  return {
-    table: { headerRows: 1, dontBreakRows: true, widths: [80, '*', '*', 70], body: [head, ...rows] },
-    layout: grid,
-    unbreakable: true,
-    margin: [0, 3, 0, 7],
-  };
-}

@@ -1,6 +1,6 @@
 import { type Ink, letterHeight, type Paint, svgOf, svgText } from '../../drawing';
 import type { Part } from '../document';
-import type { Content } from './content';
+import type { Content } from './inline-content';
 
 /** Points in a pixel of 1/96 inch; a drawing stands on paper somewhat smaller than on a screen. */
 const scale = 0.68;

@@ -1,12 +1,16 @@
-import type { Part, ReportDocument } from '../document';
+import type { ReportDocument, Section } from '../document';
 import { documentDate } from '../document-date';
 import type { WriteOptions } from '../write-options';
-import { type Content, ContentMaker, colours } from './content';
+import { ContentMaker } from './content';
+import { type Content, colours } from './inline-content';
+import { type Definition, print } from './press';
+import { fieldsContent } from './table-content';
+import { Tag } from './tag';
 import { Typesetter } from './typesetter';
 
 /** Widths in points. */
 const papers = { letter: { size: 'LETTER', width: 612 }, A4: { size: 'A4', width: 595.28 } };
-const margins = [48, 48, 48, 54];
+const margins = [48, 48, 48, 54] as const;
 const textSize = 9.5;
 /** The height of an x in the maths font is 0.442 of its size; formulas are set a little larger than text. */
 const pointsPerEx = textSize * 0.442 * 1.06;
@@ -29,59 +33,61 @@ const fonts = {
 /** The files of the fonts, which the host reads: they hold every sign that a report uses. */
 export const fontFiles: readonly string[] = [...new Set(Object.values(fonts).flatMap((faces) => Object.values(faces)))];
 
-/** The report as a PDF: bookmarks, page x of y, maths as vectors, fonts embedded. */
+/** The report as a PDF: tagged, with bookmarks, page x of y, maths as vectors, fonts embedded. */
 export async function writePdf(document: ReportDocument, { font, progress }: WriteOptions): Promise<Uint8Array> {
-  const { default: pdfmake } = await import('pdfmake');
-  for (const name of fontFiles.filter((file) => !pdfmake.virtualfs.existsSync(file))) {
-    pdfmake.virtualfs.writeFileSync(name, await font(name));
+  const files = new Map<string, Uint8Array>();
+  for (const name of fontFiles) {
+    files.set(name, await font(name));
   }
-  pdfmake.setFonts(fonts);
-  pdfmake.setUrlAccessPolicy(() => false);
-  pdfmake.setLocalAccessPolicy(() => false);
-  progress?.('Setting formulas');
-  const definition = definitionOf(document, await loadTypesetter());
-  progress?.('Laying out pages');
-  pdfmake.setProgressCallback(progress && inTenths((share) => progress(`Writing pages, ${share} %`)));
-  return new Uint8Array(await pdfmake.createPdf(definition).getBuffer());
+  const counted = new Counted(document.sections);
+  const definition = definitionOf(document, await loadTypesetter(), (part) => counted.begin(part));
+  return print(definition, files, () => counted.share, progress);
 }
 
-/** Tells a share in whole tens of percent, each once. */
-function inTenths(tell: (percent: number) => void): (share: number) => void {
-  let told = 0;
-  return (share) => {
-    const percent = Math.floor(share * 10) * 10;
-    if (percent > told) {
-      told = percent;
-      tell(percent);
-    }
-  };
+/** How many of a report's parts are laid out. */
+class Counted {
+  private begun = 0;
+  private readonly all: number;
+
+  constructor(sections: readonly Section[]) {
+    this.all = sections.reduce((sum, { parts }) => sum + parts.length, 0);
+  }
+
+  begin(parts: number): void {
+    this.begun += parts;
+  }
+
+  get share(): number {
+    return this.all === 0 ? 1 : this.begun / this.all;
+  }
 }
 
 /** Formulas in the size that goes with the text. */
 export const loadTypesetter = (): Promise<Typesetter> => Typesetter.load(pointsPerEx);
 
-/** What the library is told to lay out. */
-export function definitionOf(document: ReportDocument, typesetter: Typesetter): Content {
-  const { kind, title, fields, banners, sections, revision, date, author } = document;
-  const paper = papers[document.paper];
-  const width = paper.width - margins[0] - margins[2];
-  const maker = new ContentMaker(typesetter, width);
+/** What is printed; `begun` is told each time that so many parts of a section go to be laid out. */
+export function definitionOf(
+  document: ReportDocument,
+  typesetter: Typesetter,
+  begun: (parts: number) => void = () => undefined,
+): Definition {
+  const { kind, title, revision, date, author } = document;
   const when = documentDate(date);
   const foot = [title, revision && `revision ${revision}`, date].filter(Boolean).join(' · ');
   return {
-    pageSize: paper.size,
-    pageMargins: margins,
-    language: 'en',
-    displayTitle: true,
-    version: '1.7',
-    info: {
-      title: `${title} – ${kind}`,
-      subject: kind,
-      creator: 'Kilofoot',
-      creationDate: when,
-      modDate: when,
-      ...(author && { author }),
+    paper: papers[document.paper].size,
+    margins,
+    information: {
+      Title: `${title} – ${kind}`,
+      Subject: kind,
+      Creator: 'Kilofoot',
+      Producer: 'pdfmake',
+      CreationDate: when,
+      ModDate: when,
+      ...(author && { Author: author }),
     },
+    fonts,
+    pictures: {},
     defaultStyle: { font: 'Text', fontSize: textSize, lineHeight: 1.12 },
     styles: {
       h1: { fontSize: 17, bold: true, lineHeight: 1.05 },
@@ -90,8 +96,7 @@ export function definitionOf(document: ReportDocument, typesetter: Typesetter): 
       h4: { fontSize: textSize, bold: true, margin: [0, 6, 0, 2] },
       h5: { fontSize: textSize, italics: true, margin: [0, 5, 0, 2] },
     },
-    ...(isShort(document) && { pageBreakBefore: isHeadingAtPageEnd }),
-    footer: (current: number, count: number): Content => ({
+    footer: (current, count): Content => ({
       columns: [
         { text: foot, width: '*', noWrap: false },
         { text: `page ${current} of ${count}`, width: 90, alignment: 'right' },
@@ -100,62 +105,49 @@ export function definitionOf(document: ReportDocument, typesetter: Typesetter): 
       color: colours.faint,
       margin: [margins[0], 18, margins[2], 0],
     }),
-    content: [
-      { text: title, style: 'h1', outline: true, outlineText: title, outlineId: 'title', outlineExpanded: true },
-      { text: kind, color: colours.faint, margin: [0, 0, 0, 8] },
-      titleBlock(fields),
-      ...banners.map((banner) => maker.banner(banner)),
-      ...sections.flatMap(({ title: name, parts }) => maker.section(sectionHeading(name), parts)),
-    ],
+    content: { stack: [], pieces: pieces(document, typesetter, begun), tag: new Tag('Document') },
   };
 }
 
-const sectionHeading = (text: string): Content => ({
+/** The document from its title on, piece by piece: nothing of a piece is made before it is laid out. */
+function* pieces(
+  { kind, title, fields, banners, sections, paper }: ReportDocument,
+  typesetter: Typesetter,
+  begun: (parts: number) => void,
+): Generator<Content> {
+  const maker = new ContentMaker(typesetter, papers[paper].width - margins[0] - margins[2]);
+  yield {
+    text: title,
+    style: 'h1',
+    outline: true,
+    outlineText: title,
+    id: 'title',
+    outlineExpanded: true,
+    tag: new Tag('H1'),
+  };
+  yield { text: kind, color: colours.faint, margin: [0, 0, 0, 8], tag: new Tag('P') };
+  yield fieldsContent(fields);
+  for (const banner of banners) {
+    yield maker.banner(banner);
+  }
+  for (const [i, section] of sections.entries()) {
+    const id = `section-${i + 1}`;
+    yield sectionHeading(section.title, id);
+    maker.bookmark = id;
+    for (const part of maker.parts(section.parts)) {
+      begun(1);
+      yield part;
+    }
+  }
+}
+
+const sectionHeading = (text: string, id: string): Content => ({
   text,
   style: 'h2',
   headlineLevel: 2,
   outline: true,
   outlineText: text,
-  outlineId: 'section',
+  id,
   outlineParentId: 'title',
+  tag: new Tag('H2'),
 });
-
-const titleBlock = (fields: ReportDocument['fields']): Content => ({
-  table: { widths: [90, 300], body: fields.map(([label, text]) => [{ text: label, bold: true }, text]) },
-  layout: {
-    hLineWidth: () => 0.5,
-    vLineWidth: () => 0.5,
-    hLineColor: () => colours.line,
-    vLineColor: () => colours.line,
-  },
-  margin: [0, 0, 0, 8],
-});
-
-interface LaidOut {
-  readonly headlineLevel?: number;
-  readonly text?: unknown;
-  readonly svg?: unknown;
-  readonly pageNumbers: readonly number[];
-}
-
-/** A heading goes on with what follows it and never stands last on a page. */
-const isHeadingAtPageEnd = (
-  node: LaidOut,
-  { getFollowingNodesOnPage }: { readonly getFollowingNodesOnPage: () => readonly LaidOut[] },
-): boolean =>
-  node.headlineLevel !== undefined &&
-  !getFollowingNodesOnPage().some(
-    (next) =>
-      (next.text ?? next.svg) !== undefined &&
-      next.headlineLevel === undefined &&
-      next.pageNumbers[0] === node.pageNumbers[0],
-  );
-
-/** Each page break before a heading lays everything out anew, which a long report cannot wait for. */
-const isShort = ({ sections }: ReportDocument): boolean =>
-  sections.reduce((all, { parts }) => all + countOf(parts), 0) < mostParts;
-
-const countOf = (parts: readonly Part[]): number =>
-  parts.reduce((all, part) => all + 1 + ('parts' in part ? countOf(part.parts) : 0), 0);
-
-const mostParts = 500;

@@ -1,6 +1,9 @@
+import { drawingOf, type FormulaDrawing, type Glyph } from './formula-drawing';
+
 /** A formula as a vector picture; sizes in points. */
 export interface Picture {
-  readonly svg: string;
+  /** As SVG where it holds what a drawing cannot, such as letters that the typesetter’s font lacks. */
+  readonly svg: string | FormulaDrawing;
   readonly width: number;
   readonly height: number;
   /** How far it reaches below the line that text stands on. */
@@ -30,6 +33,7 @@ interface MathJaxParts {
 /** Sets formulas in LaTeX as vector pictures, each distinct one once. */
 export class Typesetter {
   private readonly known = new Map<string, Picture>();
+  private readonly glyphs = new Map<string, Glyph>();
   private readonly document: ReturnType<MathJaxParts['mathjax']['document']>;
 
   private constructor(
@@ -74,7 +78,7 @@ export class Typesetter {
       .replaceAll('currentColor', '#000')
       .replace(/ data-[\w-]+="[^"]*"/g, '')
       .replace(/ font-family="serif"/g, '');
-    return { svg, width, height, depth: -size('vertical-align') };
+    return { svg: drawingOf(svg, this.glyphs) ?? svg, width, height, depth: -size('vertical-align') };
   }
 }
 

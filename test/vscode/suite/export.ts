@@ -42,6 +42,18 @@ describe('a report of the sheet in front', () => {
     }
   });
 
+  it('is written from a file that is open as text, and from one that is open nowhere, with the same bytes', async () => {
+    const target = fileInWorkspace('export-out.md');
+    const fromNotebook = new TextDecoder().decode(await written('md'));
+    await vscode.commands.executeCommand('workbench.action.closeAllEditors');
+    await vscode.window.showTextDocument(await vscode.workspace.openTextDocument(file));
+    await vscode.commands.executeCommand('kilofoot.exportReport', { format: 'md', target });
+    equal(new TextDecoder().decode(await vscode.workspace.fs.readFile(target)), fromNotebook, 'from text');
+    await vscode.commands.executeCommand('workbench.action.closeAllEditors');
+    await vscode.commands.executeCommand('kilofoot.exportReport', file, { format: 'md', target });
+    equal(new TextDecoder().decode(await vscode.workspace.fs.readFile(target)), fromNotebook, 'from the explorer');
+  });
+
   it('gives the same bytes again', async () => {
     equal((await written('xlsx')).join(), (await written('xlsx')).join(), 'bytes');
   });

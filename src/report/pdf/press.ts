@@ -1,0 +1,99 @@
+import type PDFDocument from 'pdfmake/js/PDFDocument.js';
+import type { ReportProgress } from '../write-options';
+import { loadLibrary } from './library';
+import { type DocumentNode, pageLayout } from './page-layout';
+import { PageRenderer } from './page-renderer';
+import { pictureSizes } from './picture-sizes';
+
+/** What is printed, in the library’s terms. */
+export interface Definition {
+  readonly paper: string;
+  /** Left, top, right, bottom, in points. */
+  readonly margins: readonly [number, number, number, number];
+  readonly information: Readonly<Record<string, unknown>>;
+  readonly fonts: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  readonly pictures: Readonly<Record<string, string>>;
+  readonly styles: object;
+  readonly defaultStyle: object;
+  readonly footer: (page: number, pages: number) => object;
+  readonly content: DocumentNode;
+}
+
+/** What the layout takes of the whole time; the rest goes into drawing. */
+const layoutShare = 0.75;
+
+/**
+ * Lays out and draws a document. `done` tells how much of the content is laid out, from 0 to 1. No file and no address
+ * is ever opened: fonts and pictures are handed in.
+ */
+export async function print(
+  definition: Definition,
+  files: ReadonlyMap<string, Uint8Array>,
+  done: () => number,
+  progress: ReportProgress = () => undefined,
+): Promise<Uint8Array> {
+  const { PDFDocument, LayoutBuilder, Renderer, SVGMeasure, tableLayouts, papers } = await loadLibrary();
+  const { margins, content } = definition;
+  const [width, height] = papers[definition.paper];
+  const document = new PDFDocument(
+    definition.fonts,
+    definition.pictures,
+    {},
+    {},
+    {
+      size: [width, height],
+      pdfVersion: '1.7',
+      tagged: true,
+      displayTitle: true,
+      lang: 'en',
+      compress: true,
+      fontLayoutCache: true,
+      autoFirstPage: false,
+      info: definition.information,
+      font: null,
+    },
+    { existsSync: (name) => files.has(name), readFileSync: (name) => files.get(name)! },
+    () => false,
+  );
+  const whole = collected(document);
+  const Layout = pageLayout(LayoutBuilder);
+  const [left, top, right, bottom] = margins;
+  const layout = new Layout(
+    { width, height, orientation: 'portrait' },
+    { left, top, right, bottom },
+    pictureSizes(new SVGMeasure()),
+  );
+  layout.registerTableLayouts(tableLayouts);
+  const tell = (page: number) => {
+    progress({ doing: `Laying out page ${page}`, share: layoutShare * done() });
+  };
+  const { styles, defaultStyle, footer } = definition;
+  const pages = layout.layoutDocument(content, document, styles, defaultStyle, tell, undefined, footer);
+  const renderer = new PageRenderer(document, new Renderer(document));
+  pages.forEach((page, i) => {
+    renderer.draw(page);
+    const share = layoutShare + ((1 - layoutShare) * (i + 1)) / pages.length;
+    progress({ doing: `FormulaDrawing page ${i + 1} of ${pages.length}`, share });
+  });
+  renderer.finish(content.tag);
+  document.end();
+  return whole;
+}
+
+/** All that the document writes, when it has ended. */
+function collected(document: PDFDocument): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  return new Promise((resolve, reject) => {
+    document.on('data', (chunk) => chunks.push(chunk));
+    document.on('error', reject);
+    document.on('end', () => {
+      const bytes = new Uint8Array(chunks.reduce((all, { length }) => all + length, 0));
+      let at = 0;
+      for (const chunk of chunks) {
+        bytes.set(chunk, at);
+        at += chunk.length;
+      }
+      resolve(bytes);
+    });
+  });
+}
