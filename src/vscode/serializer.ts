@@ -66,6 +66,18 @@ export class SheetSerializer implements vscode.NotebookSerializer {
   }
 }
 
+/** The bytes that a notebook would be saved as now. */
+export function bytesOfNotebook(notebook: vscode.NotebookDocument): Uint8Array {
+  const cells = notebook.getCells().map(({ kind, document, metadata }) => {
+    const cell = new vscode.NotebookCellData(kind, document.getText(), document.languageId);
+    cell.metadata = metadata;
+    return cell;
+  });
+  const data = new vscode.NotebookData(cells);
+  data.metadata = notebook.metadata;
+  return new SheetSerializer().serializeNotebook(data);
+}
+
 /** The notebook of a sheet that was read; `text` serves to tell the lines of notices. */
 export function notebookFrom(file: SheetFile, text: string): vscode.NotebookData {
   const session = new SheetSession();

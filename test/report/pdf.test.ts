@@ -52,7 +52,7 @@ describe('PDF', () => {
     const told: { doing: string; share: number }[] = [];
     await writeReport(reportOf(sheet), 'pdf', { font: readFont, progress: (step) => told.push(step) });
     assert.match(told[0].doing, /^Laying out page 1$/);
-    assert.match(told.at(-1)!.doing, /^FormulaDrawing page (\d+) of \1$/);
+    assert.match(told.at(-1)!.doing, /^Drawing page (\d+) of \1$/);
     assert.equal(told.at(-1)!.share, 1);
     for (const [i, { share }] of told.entries()) {
       assert.ok(share >= (told[i - 1]?.share ?? 0), `${share} after ${told[i - 1]?.share}`);

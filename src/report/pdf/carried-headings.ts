@@ -32,8 +32,10 @@ export class CarriedHeadings {
 
   /** To be called before a node of the document's own level is laid out. */
   before(isHeading: boolean): void {
-    if (isHeading && !this.last) {
-      this.last = { page: this.context.page, from: this.itemsOn(this.context.page).length };
+    if (isHeading) {
+      const { page } = this.context;
+      const from = this.last?.from ?? this.itemsOn(page).length;
+      this.last = { page, from }; // Without an end: what the page gets now is of the heading, too.
     }
   }
 
@@ -63,10 +65,16 @@ export class CarriedHeadings {
       return;
     }
     const carried = items.splice(last.from);
-    const top = carried[0].item.y;
-    const bottom = Math.max(...carried.map(({ item }) => item.y + (item.getHeight?.() ?? 0)));
+    const lines = carried.filter(({ type }) => type === 'line');
+    const top = Math.min(...lines.map(({ item }) => item.y));
+    const bottom = Math.max(...lines.map(({ item }) => item.y + (item.getHeight?.() ?? 0)));
+    const down = context.y - top;
     for (const { item } of carried) {
-      item.y += context.y - top;
+      item.y += down;
+      if (item.y1 !== undefined && item.y2 !== undefined) {
+        item.y1 += down; // A bar along the heading.
+        item.y2 += down;
+      }
     }
     this.itemsOn(context.page).push(...carried);
     this.taken.set(context.page, bottom - top + gap);

@@ -2,7 +2,7 @@ import { type Maths, message, type Part, plain, type ReportDocument } from '../d
 import { drawingContent } from './drawing';
 import { formulaLines } from './formula-lines';
 import { type Content, colours, texts, verdictText } from './inline-content';
-import { signatures, tableContent } from './table-content';
+import { isShortTable, signatures, tableContent } from './table-content';
 import { Tag } from './tag';
 import type { Picture, Typesetter } from './typesetter';
 
@@ -10,6 +10,10 @@ import type { Picture, Typesetter } from './typesetter';
 const roomForNote = 0.45;
 const indent = 12;
 const noteHeight = 11;
+/** From the line along a group to what stands in it, with the line. */
+const inset = indent - 2;
+/** Below all headings. */
+const innermost = 9;
 
 /** In characters. What is longer may fill a page, and has to be let break. */
 const longestWhole = 2000;
@@ -27,7 +31,11 @@ export class ContentMaker {
   /** The parts one by one: each is made when it is asked for. */
   *parts(parts: readonly Part[], width = this.width): Generator<Content> {
     for (const part of parts) {
-      yield this.part(part, width);
+      if (part.kind === 'group' && width === this.width) {
+        yield* this.group(part);
+      } else {
+        yield this.part(part, width);
+      }
     }
   }
 
@@ -97,20 +105,28 @@ export class ContentMaker {
       case 'drawing':
         return { ...drawingContent(part, width), tag: new Tag('Figure', { alt: part.text }) };
       case 'group':
-        return this.group(part, width);
+        return this.groupInside(part, width);
       case 'signatures':
         return signatures(part);
     }
   }
 
-  /** The title stands on one page with what comes first below it. */
-  private group({ title, parts }: Part & { kind: 'group' }, width: number): Content {
-    const head = { text: title, bold: true, margin: [0, 1, 0, 3], tag: new Tag('P') };
+  /** The title is kept with what follows as a heading is. */
+  private *group({ title, parts }: Part & { kind: 'group' }): Generator<Content> {
+    const whole = new Tag('Sect');
+    const tag = new Tag('P', { within: whole });
+    yield { ...titleContent(title), headlineLevel: innermost, bar: true, margin: [inset, 3, 0, 0], tag };
+    const inside = [...this.parts(parts, this.width - indent)];
+    if (inside.length > 0) {
+      yield { stack: inside, bar: true, margin: [inset, 0, 0, 5], tag: whole };
+    }
+  }
+
+  /** In another group the title stands on one page with what comes first below it, where that is short. */
+  private groupInside({ title, parts }: Part & { kind: 'group' }, width: number): Content {
+    const head = { ...titleContent(title), margin: [0, 1, 0, 3], tag: new Tag('P') };
     const [first, ...others] = this.parts(parts, width - indent);
-    const whole = first !== undefined && (parts[0].kind === 'step' || parts[0].kind === 'paragraph');
-    const together = whole
-      ? [{ stack: [head, first], unbreakable: isShort(parts[0]) }]
-      : [head, ...(first ? [first] : [])];
+    const together = first ? [{ stack: [head, first], unbreakable: isShort(parts[0]) }] : [head];
     return this.barred([...together, ...others], new Tag('Sect'));
   }
 
@@ -155,15 +171,19 @@ export class ContentMaker {
 
   /** Content behind a line that runs along its left. */
   private barred(stack: readonly Content[], tag: Tag): Content {
-    return { stack, bar: true, margin: [indent - 2, 3, 0, 5], tag };
+    return { stack, bar: true, margin: [inset, 3, 0, 5], tag };
   }
 }
 
 /** Whether it surely stands on one page; what does not is let break, because a block that does not fit is cut off. */
 const isShort = (part: Part): boolean =>
-  part.kind === 'step' || part.kind === 'verdict'
-    ? part.text.length < longestWhole
-    : part.kind === 'paragraph' && plain(part.content).length < longestWhole;
+  part.kind === 'table'
+    ? isShortTable(part)
+    : part.kind === 'step' || part.kind === 'verdict'
+      ? part.text.length < longestWhole
+      : part.kind === 'paragraph' && plain(part.content).length < longestWhole;
+
+const titleContent = (title: string): Content => ({ text: title, bold: true });
 
 const pictureContent = ({ svg, width, height }: Picture, tag: Tag): Content => ({
   svg,

@@ -41,6 +41,16 @@ export const pageLayout = (Base: typeof LayoutBuilder) =>
         this.linearNodeList = [];
       }
       this.#headings = undefined;
+      this.#dropEmptyEnd();
+    }
+
+    /** Where the space below what comes last does not fit, the base begins another page for it. */
+    #dropEmptyEnd(): void {
+      const context = this.writer.context();
+      while (context.pages.length > 1 && context.pages[context.pages.length - 1].items.length === 0) {
+        context.pages.pop();
+        context.page = context.pages.length - 1;
+      }
     }
 
     override processNode(node: LayoutNode, aligned?: boolean): void {

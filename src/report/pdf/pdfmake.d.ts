@@ -15,6 +15,7 @@ declare module 'pdfmake/js/PDFDocument.js' {
       mayRead: (path: string) => boolean,
     );
     page: PdfPage;
+    registerFont(name: string, font: Uint8Array): void;
     addPage(options: object): void;
     addContent(operators: string): void;
     path(outline: string): void;
@@ -89,8 +90,8 @@ declare module 'pdfmake/js/LayoutBuilder.js' {
   export interface LayoutContext {
     readonly x: number;
     readonly y: number;
-    readonly page: number;
-    readonly pages: readonly LayoutPage[];
+    page: number;
+    readonly pages: LayoutPage[];
     readonly pageMargins: { readonly top: number; readonly bottom: number };
     moveDown(height: number): void;
     moveToNextPage(orientation?: string): { readonly newPageCreated: boolean; readonly prevPage: number };
@@ -104,6 +105,8 @@ declare module 'pdfmake/js/LayoutBuilder.js' {
     readonly item: {
       y: number;
       readonly x: number;
+      y1?: number;
+      y2?: number;
       readonly [key: string]: unknown;
       readonly _height?: number;
       getHeight?(): number;

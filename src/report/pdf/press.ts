@@ -1,3 +1,4 @@
+import type { LayoutPage } from 'pdfmake/js/LayoutBuilder.js';
 import type PDFDocument from 'pdfmake/js/PDFDocument.js';
 import type { ReportProgress } from '../write-options';
 import { loadLibrary } from './library';
@@ -22,18 +23,25 @@ export interface Definition {
 /** What the layout takes of the whole time; the rest goes into drawing. */
 const layoutShare = 0.75;
 
+/** A document that is laid out and not drawn yet. */
+interface LaidOut {
+  readonly document: PDFDocument;
+  readonly pages: readonly LayoutPage[];
+  /** All bytes, once the document is ended. */
+  readonly whole: Promise<Uint8Array>;
+}
+
 /**
- * Lays out and draws a document. `done` tells how much of the content is laid out, from 0 to 1. No file and no address
- * is ever opened: fonts and pictures are handed in.
+ * Lays out a document. `done` tells how much of the content is laid out, from 0 to 1. No file and no address is ever
+ * opened: fonts and pictures are handed in.
  */
-export async function print(
+export async function layOut(
   definition: Definition,
   files: ReadonlyMap<string, Uint8Array>,
-  done: () => number,
+  done: () => number = () => 0,
   progress: ReportProgress = () => undefined,
-): Promise<Uint8Array> {
-  const { PDFDocument, LayoutBuilder, Renderer, SVGMeasure, tableLayouts, papers } = await loadLibrary();
-  const { margins, content } = definition;
+): Promise<LaidOut> {
+  const { PDFDocument, LayoutBuilder, SVGMeasure, tableLayouts, papers } = await loadLibrary();
   const [width, height] = papers[definition.paper];
   const document = new PDFDocument(
     definition.fonts,
@@ -55,8 +63,12 @@ export async function print(
     { existsSync: (name) => files.has(name), readFileSync: (name) => files.get(name)! },
     () => false,
   );
+  for (const [name, bytes] of files) {
+    document.registerFont(name, bytes); // By which a picture finds the font of its letters.
+  }
   const whole = collected(document);
   const Layout = pageLayout(LayoutBuilder);
+  const { margins, content, styles, defaultStyle, footer } = definition;
   const [left, top, right, bottom] = margins;
   const layout = new Layout(
     { width, height, orientation: 'portrait' },
@@ -67,15 +79,26 @@ export async function print(
   const tell = (page: number) => {
     progress({ doing: `Laying out page ${page}`, share: layoutShare * done() });
   };
-  const { styles, defaultStyle, footer } = definition;
   const pages = layout.layoutDocument(content, document, styles, defaultStyle, tell, undefined, footer);
+  return { document, pages, whole };
+}
+
+/** Lays out and draws a document. */
+export async function print(
+  definition: Definition,
+  files: ReadonlyMap<string, Uint8Array>,
+  done: () => number,
+  progress: ReportProgress = () => undefined,
+): Promise<Uint8Array> {
+  const { document, pages, whole } = await layOut(definition, files, done, progress);
+  const { Renderer } = await loadLibrary();
   const renderer = new PageRenderer(document, new Renderer(document));
-  pages.forEach((page, i) => {
+  for (const [i, page] of pages.entries()) {
     renderer.draw(page);
     const share = layoutShare + ((1 - layoutShare) * (i + 1)) / pages.length;
-    progress({ doing: `FormulaDrawing page ${i + 1} of ${pages.length}`, share });
-  });
-  renderer.finish(content.tag);
+    progress({ doing: `Drawing page ${i + 1} of ${pages.length}`, share });
+  }
+  renderer.finish(definition.content.tag);
   document.end();
   return whole;
 }

@@ -36,7 +36,6 @@ export function tableContent({ caption, columns, rows, totals = [] }: Table): Co
     ),
   );
   const sum = columns.reduce((all, { width = 1 }) => all + width, 0);
-  const length = charactersIn(rows);
   const table = {
     table: {
       headerRows: 1 + totals.length,
@@ -48,11 +47,14 @@ export function tableContent({ caption, columns, rows, totals = [] }: Table): Co
     layout: grid,
     fontSize: columns.length > manyColumns ? 7.5 : 8.5,
     margin: [0, 3, 0, 7],
-    unbreakable: rows.length <= mostRowsTogether && length < mostCharactersTogether,
+    unbreakable: isShortTable({ rows }),
     tag: new Tag('Table'),
   };
   return caption === undefined ? table : { stack: [{ text: caption, bold: true, tag: new Tag('P') }, table] };
 }
+
+export const isShortTable = ({ rows }: Pick<Table, 'rows'>): boolean =>
+  rows.length <= mostRowsTogether && charactersIn(rows) < mostCharactersTogether;
 
 /** Label and text, one below the other. */
 export const fieldsContent = (fields: ReportDocument['fields']): Content => ({
@@ -61,8 +63,8 @@ export const fieldsContent = (fields: ReportDocument['fields']): Content => ({
     body: fields.map(([label, text]) => {
       const row = new Tag('TR');
       return [
-        { text: label, bold: true, tag: new Tag('TH', { row, scope: 'Row' }) },
-        { text, tag: new Tag('TD', { row }) },
+        { text: label, bold: true, tag: new Tag('TH', { within: row, scope: 'Row' }) },
+        { text, tag: new Tag('TD', { within: row }) },
       ];
     }),
   },
@@ -93,7 +95,7 @@ export function signatures({ lines }: Part & { kind: 'signatures' }): Content {
 
 function rowOf(type: 'TH' | 'TD', cells: readonly Content[]): Content[] {
   const row = new Tag('TR');
-  const options = type === 'TH' ? { row, scope: 'Column' as const } : { row };
+  const options = type === 'TH' ? { within: row, scope: 'Column' as const } : { within: row };
   return cells.map((cell) => ({ ...cell, tag: new Tag(type, options) }));
 }
 

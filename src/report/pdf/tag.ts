@@ -12,16 +12,16 @@ export class Tag {
       /** What a picture or formula says. */
       readonly alt?: string;
       readonly scope?: 'Column' | 'Row';
-      /** A table's row, which no content of its own stands for. */
-      readonly row?: Tag;
+      /** What it is a part of that no node of the layout stands for, such as a table's row. */
+      readonly within?: Tag;
     } = {},
   ) {}
 
-  /** Puts the tag, and the row that it is a cell of, below another, unless it has its place already. */
+  /** Puts the tag, or what it is within, below another, unless it has its place already. */
   below(parent: Tag | undefined): this {
     if (parent !== this) {
-      const { row } = this.options;
-      this.above ??= row ? row.below(parent) : parent;
+      const { within } = this.options;
+      this.above ??= within ? within.below(parent) : parent;
     }
     return this;
   }
