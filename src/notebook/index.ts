@@ -1,3 +1,4 @@
+export { toBase64 } from './base64';
 export type * from './contract';
 export { reportShapes } from './contract';
 export { FilePositions, type PlacedDiagnostic } from './file-positions';

@@ -25,7 +25,7 @@ export function buildReport(input: ReportInput): ReportDocument {
   const shape = shapeOf(frontMatter.report);
   const title = frontMatter.title ?? firstHeading(input.cells) ?? shape.kind;
   const details = input.details.map(([key, text]) => ({ label: labelOf(key), text, used: false }));
-  const written = sheetSections(input.cells, frontMatter.title).filter(
+  const written = sheetSections(input.cells, frontMatter.title, input.pictures).filter(
     ({ parts, title: name }) => parts.length > 0 || name,
   );
   const placed = placeSections(shape, written, details);
@@ -119,7 +119,7 @@ const proseEnd = (parts: readonly Part[]): number => {
   return end < 0 ? parts.length : end;
 };
 
-const proseKinds: ReadonlySet<Part['kind']> = new Set(['paragraph', 'list', 'quote']);
+const proseKinds: ReadonlySet<Part['kind']> = new Set(['paragraph', 'list', 'quote', 'picture']);
 
 /** What no section of the shape took, in the sheet's order. */
 function remaining(
@@ -142,7 +142,7 @@ function titleBlock({ frontMatter, edition }: ReportInput, details: readonly Det
     ['Revision', revision ?? ''],
     ['Prepared by', prepared_by ?? ''],
     ['Checked by', checked_by ?? ''],
-    ['Code', code ?? edition],
+    ['Code', code ?? `${edition}, assumed: the sheet names no edition`],
   ];
 }
 

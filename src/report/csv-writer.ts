@@ -9,7 +9,7 @@ import type { DataTable, ReportDocument } from './document';
 export function writeCsv({ data }: ReportDocument): string {
   return (data.length > 0 ? data : [nothing])
     .map((table) =>
-      stringify([[table.name], headings(table), ...table.rows.map((row) => row.map(safe))], {
+      stringify([[safe(table.name)], headings(table).map(safe), ...table.rows.map((row) => row.map(safe))], {
         record_delimiter: '\r\n',
       }),
     )
@@ -23,5 +23,5 @@ function safe(cell: string | number | undefined): string | number {
   if (typeof cell !== 'string') {
     return cell ?? '';
   }
-  return /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return /^[=+\-@\t\r\n＝＋－＠]/.test(cell) ? `'${cell}` : cell;
 }

@@ -1,4 +1,5 @@
 import type { Block } from '../display';
+import { fittedColumns } from './column-widths';
 import { message, type Part, type Table, textTable, words } from './document';
 
 /** What a calculation cell shows, as parts of a report. */
@@ -44,6 +45,7 @@ function partsOf(block: Block): Part[] {
 /** A schedule's totals are set apart, so that a paged writer can repeat them. */
 function tableOf({ head, rows, numeric = [], totalled }: Block & { kind: 'table' }): Table {
   const columns = head.map((title, i) => ({ title, ...(numeric[i] && { align: 'right' as const }) }));
-  const table = textTable(columns, totalled ? rows.slice(0, -1) : rows);
-  return totalled ? { ...table, totals: textTable(columns, rows.slice(-1)).rows } : table;
+  const all = textTable(columns, rows);
+  const fitted = { ...all, columns: fittedColumns(columns, all.rows) };
+  return totalled ? { ...fitted, rows: all.rows.slice(0, -1), totals: all.rows.slice(-1) } : fitted;
 }

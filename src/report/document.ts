@@ -1,5 +1,6 @@
 import { verdictWords } from '../display';
 import type { Drawing } from '../drawing';
+import type { PictureFile } from './picture';
 
 /**
  * A report as data, before any format: what it says and in which order. Numbers are rounded and formulas are LaTeX *and*
@@ -53,6 +54,8 @@ export type Part =
     } & Maths)
   /** A picture, with all that it says in words for a format that holds none. */
   | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string }
+  /** A picture of the prose; `alt` says what is on it. */
+  | { readonly kind: 'picture'; readonly alt: string; readonly source: string; readonly file: PictureFile }
   /** The steps of one call. */
   | { readonly kind: 'group'; readonly title: string; readonly parts: readonly Part[] }
   | { readonly kind: 'signatures'; readonly lines: readonly { readonly role: string; readonly name: string }[] };

@@ -36,6 +36,7 @@ tfoot td { font-weight: 600; border-top: 2px solid var(--ink); }
 .group { border-left: 3px solid var(--line); padding-left: .9rem; margin: .7rem 0; }
 .group > .title { font-weight: 600; margin: .2rem 0; overflow-wrap: anywhere; }
 ${drawingStyle}
+.picture img { max-width: 100%; height: auto; }
 .drawing { margin: .2rem 0 .8rem; overflow-x: auto; }
 blockquote { margin: .8rem 0; padding-left: 1rem; border-left: 4px solid var(--line); }
 pre { overflow-x: auto; padding: .6rem; border: 1px solid var(--line); white-space: pre-wrap; }
@@ -46,7 +47,7 @@ a { color: inherit; }
   @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; }
   @bottom-left { content: var(--foot); font: 9pt sans-serif; } }
 @media print { body { max-width: none; padding: 0; font-size: 10pt; }
-  h2, h3, h4, h5, .title { break-after: avoid; } tr, .step, .banner, .drawing, .signatures { break-inside: avoid; }
+  h2, h3, h4, h5, .title { break-after: avoid; } tr, .step, .banner, .picture, .drawing, .signatures { break-inside: avoid; }
   thead { display: table-header-group; } tfoot { display: table-row-group; } .wide { overflow: visible; }
   .wide > table { min-width: 0; } }
 `;

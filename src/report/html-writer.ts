@@ -2,6 +2,7 @@ import { escapeHtml, verdictWords } from '../display';
 import { svgOf, svgText } from '../drawing';
 import { type Inline, message, type Part, type ReportDocument, type Table, type Verdict } from './document';
 import { style } from './html-style';
+import { dataAddress } from './picture';
 
 /** The report as one web page that needs nothing else: maths as MathML, no scripts, set for paper when printed. */
 export async function writeHtml(document: ReportDocument): Promise<string> {
@@ -79,6 +80,11 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
       }
       case 'drawing':
         return `<div class="drawing">${svgText(svgOf(part.drawing))}</div>`;
+      case 'picture': {
+        const { width, height } = part.file;
+        const size = `width="${Math.round(width)}" height="${Math.round(height)}"`;
+        return `<p class="picture"><img src="${dataAddress(part.file)}" alt="${escapeHtml(part.alt)}" ${size}></p>`;
+      }
       case 'group':
         return `<div class="group"><p class="title">${escapeHtml(part.title)}</p>\n${this.parts(part.parts)}</div>`;
       case 'signatures':

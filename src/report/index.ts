@@ -3,5 +3,7 @@ export { type Change, compareReports, type FindingChange, isSame, type SheetComp
 export type * from './document';
 export type * from './input';
 export { fontFiles } from './pdf/pdf-writer';
+export type { PictureFiles } from './picture';
+export { pictureSources } from './prose';
 export type { ReportProgress, WriteOptions } from './write-options';
 export { type ReportFormat, reportFormats, writeReport } from './write-report';

@@ -1,6 +1,7 @@
 import type { Block } from '../display';
 import type { FrontMatter } from '../notebook';
 import type { Verdict } from './document';
+import type { PictureFiles } from './picture';
 
 /** All that a report is made of: a sheet with its results, as plain data. Lines count from 1 in the sheet's file. */
 export interface ReportInput {
@@ -27,6 +28,8 @@ export interface ReportInput {
   readonly sources: readonly { readonly source: string; readonly fromMemory: boolean }[];
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];
+  /** The pictures of the prose. */
+  readonly pictures: PictureFiles;
 }
 
 export type ReportCell =

@@ -19,7 +19,7 @@ export function basisParts({ edition, frontMatter, sources }: ReportInput): Part
   const units = frontMatter.units === 'SI' ? 'SI (metres, millimetres)' : 'US (feet, inches)';
   return [
     bullets([
-      `Code edition: ${frontMatter.code ?? `${edition}, taken because the sheet names none`}.`,
+      `Code edition: ${frontMatter.code ?? `${edition}, assumed because the sheet names none`}.`,
       ...(editions.length > 0 ? [`Values were read from: ${editions.join('; ')}.`] : []),
       `Units: ${units}.`,
       'Local amendments, the listing of the equipment and the authority having jurisdiction go before these tables.',
@@ -200,8 +200,9 @@ export function bannersOf({ missing, checks }: ReportInput): Banner[] {
   return banners;
 }
 
-export function assumptionParts({ assumptions }: ReportInput): Part[] {
-  return assumptions.length === 0 ? [paragraph('None were made by the calculation.')] : [bullets(assumptions)];
+export function assumptionParts({ assumptions, edition, frontMatter }: ReportInput): Part[] {
+  const all = [...(frontMatter.code ? [] : [`code edition ${edition}: the sheet names none`]), ...assumptions];
+  return all.length === 0 ? [paragraph('None were made by the calculation.')] : [bullets(all)];
 }
 
 export function sourceParts({ sources }: ReportInput): Part[] {

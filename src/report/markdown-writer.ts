@@ -45,6 +45,8 @@ function partText(part: Part): string {
     }
     case 'drawing':
       return `*${escapeMarkdown(part.text)}*`;
+    case 'picture':
+      return `![${escapeMarkdown(part.alt)}](<${part.source.replace(/[<>\n]/g, encodeURIComponent)}>)`;
     case 'group':
       return [`**${escapeMarkdown(part.title)}**`, partsText(part.parts)].filter(Boolean).join('\n\n');
     case 'signatures':

@@ -5,7 +5,9 @@ import { gfmFromMarkdown } from 'mdast-util-gfm';
 import { frontmatter } from 'micromark-extension-frontmatter';
 import { gfm } from 'micromark-extension-gfm';
 import { isTangled } from '../notebook';
-import type { Inline, Part } from './document';
+import { fittedColumns } from './column-widths';
+import { type Inline, type Part, plain } from './document';
+import { type PictureFiles, picturePart } from './picture';
 
 /** A prose cell's content: its blocks in order, headings with the depth they were written in. */
 export type ProsePart = Exclude<Part, { kind: 'heading' }> | ProseHeading;
@@ -21,13 +23,45 @@ export interface ProseHeading {
  * Reads a prose cell. Front matter and comments are left out; other HTML is shown as it was written, and so is a text of
  * nothing but marks.
  */
-export const readProse = (text: string): ProsePart[] =>
+export const readProse = (text: string, pictures: PictureFiles = new Map()): ProsePart[] =>
   isTangled(text)
     ? [{ kind: 'code', text }]
-    : fromMarkdown(text, {
-        extensions: [frontmatter(['yaml']), gfm()],
-        mdastExtensions: [frontmatterFromMarkdown(['yaml']), gfmFromMarkdown()],
-      }).children.flatMap(block);
+    : blocksOf(text).flatMap((node) => (node.type === 'paragraph' ? paragraphs(node.children, pictures) : block(node)));
+
+/** What the pictures of a prose cell are called, as written. */
+export const pictureSources = (text: string): string[] =>
+  isTangled(text)
+    ? []
+    : blocksOf(text).flatMap((node) =>
+        node.type === 'paragraph' ? node.children.flatMap((child) => (child.type === 'image' ? [child.url] : [])) : [],
+      );
+
+const blocksOf = (text: string): RootContent[] =>
+  fromMarkdown(text, {
+    extensions: [frontmatter(['yaml']), gfm()],
+    mdastExtensions: [frontmatterFromMarkdown(['yaml']), gfmFromMarkdown()],
+  }).children;
+
+/** Pictures stand between the paragraphs that the words around them make. */
+function paragraphs(nodes: readonly PhrasingContent[], pictures: PictureFiles): Part[] {
+  const parts: Part[] = [];
+  let from = 0;
+  const endParagraph = (at: number) => {
+    const content = inlines(nodes.slice(from, at));
+    if (plain(content).trim() !== '') {
+      parts.push({ kind: 'paragraph', content });
+    }
+    from = at + 1;
+  };
+  for (const [at, node] of nodes.entries()) {
+    if (node.type === 'image') {
+      endParagraph(at);
+      parts.push(picturePart(node.alt ?? '', node.url, pictures));
+    }
+  }
+  endParagraph(nodes.length);
+  return parts;
+}
 
 function block(node: RootContent): ProsePart[] {
   switch (node.type) {
@@ -81,14 +115,12 @@ function ticked(checked: boolean | null | undefined, parts: Part[]): Part[] {
 
 function table(node: TableNode): Part {
   const [head, ...rows] = node.children.map((row) => row.children.map((cell) => inlines(cell.children)));
-  return {
-    kind: 'table',
-    columns: head.map((content, i) => ({
-      title: content.map((inline) => ('text' in inline ? inline.text : ' ')).join(''),
-      ...(node.align?.[i] === 'right' && { align: 'right' as const }),
-    })),
-    rows: rows.map((row) => head.map((_, i) => row[i] ?? [])),
-  };
+  const columns = head.map((content, i) => ({
+    title: content.map((inline) => ('text' in inline ? inline.text : ' ')).join(''),
+    ...(node.align?.[i] === 'right' && { align: 'right' as const }),
+  }));
+  const filled = rows.map((row) => head.map((_, i) => row[i] ?? []));
+  return { kind: 'table', columns: fittedColumns(columns, filled), rows: filled };
 }
 
 type Style = (Inline & { kind: 'text' })['style'];

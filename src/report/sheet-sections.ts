@@ -1,6 +1,7 @@
 import { derivationParts } from './derivation';
 import { type Inline, type Part, plain, words } from './document';
 import type { ReportCell } from './input';
+import type { PictureFiles } from './picture';
 import { readProse } from './prose';
 
 /** A stretch of the sheet under one of its main headings; the opening stands under none. */
@@ -14,10 +15,14 @@ export interface SheetSection {
  * The sheet's prose and calculations in order, parted at its main headings: the second level, and the first where it is
  * not the title.
  */
-export function sheetSections(cells: readonly ReportCell[], title: string | undefined): SheetSection[] {
+export function sheetSections(
+  cells: readonly ReportCell[],
+  title: string | undefined,
+  pictures: PictureFiles,
+): SheetSection[] {
   const sections: SheetSection[] = [{ heading: [], title: '', parts: [] }];
   for (const cell of cells) {
-    const parts = cell.kind === 'prose' ? readProse(cell.text) : derivationParts(cell.blocks);
+    const parts = cell.kind === 'prose' ? readProse(cell.text, pictures) : derivationParts(cell.blocks);
     for (const part of parts) {
       if (part.kind !== 'heading') {
         sections.at(-1)!.parts.push(part);

@@ -97,9 +97,16 @@ export class ReportExport {
       return await vscode.window.withProgress(options, async (progress, stop) => {
         await this.whenRead(sheet);
         const { tableFiles, files, severities } = sheet.session;
-        const evaluation = evaluateSheet(sheet.bytes()!, { tableFiles, severities, ...(files && { files }) });
+        const put = () =>
+          buildReport(
+            reportInput(evaluateSheet(sheet.bytes()!, { tableFiles, severities, ...(files && { files }) }), files),
+          );
+        let document = put();
+        if (sheet.isWaiting) {
+          await this.whenRead(sheet); // Now its pictures are asked for, too.
+          document = put();
+        }
         let shown = 0;
-        const document = buildReport(reportInput(evaluation));
         const bytes = await writeApart(
           document,
           format,

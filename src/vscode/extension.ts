@@ -35,7 +35,7 @@ import { writeResultsIntoSheet } from './write-results';
 /** Registers everything but what waits for a first sheet (`activate.ts`). Gives the Markdown preview its colours. */
 export function start(context: vscode.ExtensionContext) {
   const tables = new WorkspaceTables();
-  const changes = new FileChanges('*.{kft,md,csv,tsv}');
+  const changes = new FileChanges('*.{kft,md,csv,tsv,png,jpg,jpeg,svg}');
   const files: WorkspaceFiles = new WorkspaceFiles(tables, changes, (file) => sheets.typed(file) ?? typedText(file));
   const sheets = new OpenSheets(new Surroundings(tables, files));
   const diagnostics = new SheetDiagnostics();

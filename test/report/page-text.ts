@@ -1,9 +1,10 @@
 import { definitionOf, loadTypesetter } from '../../src/report/pdf/pdf-writer';
+import { PictureShelf } from '../../src/report/pdf/picture-files';
 import { reportOf } from './report-of';
 
 /** What a PDF shows, top to bottom: a line a text, cells apart by bars, and each formula by its size in points. */
 export async function pageText(sheet: string): Promise<string> {
-  const { content, footer } = definitionOf(reportOf(sheet), await loadTypesetter());
+  const { content, footer } = definitionOf(reportOf(sheet), await loadTypesetter(), new PictureShelf());
   const shown = [...content.pieces] as Node[];
   return [...shown.flatMap(lines), '---', ...lines(footer(1, 2) as Node)].join('\n').concat('\n');
 }

@@ -5,6 +5,7 @@ import type { LayoutPage, PageItem } from 'pdfmake/js/LayoutBuilder.js';
 import { readFont } from '../../src/cli/fonts';
 import { buildReport, evaluateSheet, type FolderFiles, reportInput } from '../../src/core';
 import { definitionOf, fontFiles, loadTypesetter } from '../../src/report/pdf/pdf-writer';
+import { PictureShelf } from '../../src/report/pdf/picture-files';
 import { layOut } from '../../src/report/pdf/press';
 import { Tag } from '../../src/report/pdf/tag';
 import { sheetOf } from './report-of';
@@ -24,7 +25,7 @@ async function pagesOf(text: string, files?: FolderFiles) {
     fonts.set(name, await readFont(name));
   }
   const document = buildReport(reportInput(evaluateSheet(text, files && { files })));
-  const definition = definitionOf(document, await loadTypesetter());
+  const definition = definitionOf(document, await loadTypesetter(), new PictureShelf());
   const { pages } = await layOut(definition, fonts);
   return { pages, margins: definition.margins };
 }

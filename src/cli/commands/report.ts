@@ -44,7 +44,7 @@ export async function exportReport(
     console.err(`kilofoot: ${problem}\n`);
   }
   const { progress, finish } = progressLine(console);
-  const bytes = await writeReport(buildReport(reportInput(evaluation)), format, {
+  const bytes = await writeReport(buildReport(reportInput(evaluation, tree)), format, {
     font: readFont,
     ...((wanted || (console.errIsTerminal && out !== undefined)) && { progress }),
   }).finally(finish);

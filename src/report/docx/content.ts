@@ -13,6 +13,7 @@ import {
 } from '../document';
 import { sidesOf } from '../formula-sides';
 import type { MathElement } from '../mathml';
+import { fitted, leftOut } from '../picture';
 import { EquationMaker } from './equation';
 
 export type Library = typeof import('docx') & typeof import('docx/math');
@@ -36,6 +37,10 @@ const longFormula = 60;
 const longInCell = 30;
 const longestSide = 80;
 
+/** In pixels of 1/96 inch, which are 15 twentieths of a point. */
+const highestPicture = 560;
+const twentiethsPerPixel = 15;
+
 /** The numbering that ordered lists use; each list is an instance of its own. */
 export const orderedList = 'ordered';
 
@@ -43,6 +48,7 @@ export const orderedList = 'ordered';
 export class ContentMaker {
   private readonly equations: EquationMaker;
   private lists = 0;
+  private pictures = 0;
 
   constructor(
     private readonly library: Library,
@@ -132,6 +138,8 @@ export class ContentMaker {
         return [
           this.paragraph({ children: [new TextRun({ text: part.text, italics: true, size: small })] }, indent + step),
         ];
+      case 'picture':
+        return [this.picture(part, indent)];
       case 'group':
         return [
           this.paragraph({ keepNext: true, children: [new TextRun({ text: part.title, bold: true })] }, indent + step),
@@ -140,6 +148,23 @@ export class ContentMaker {
       case 'signatures':
         return [this.signatures(part)];
     }
+  }
+
+  private picture({ alt, source, file }: Part & { kind: 'picture' }, indent: number): FileChild {
+    const { ImageRun } = this.library;
+    if (file.type === 'svg') {
+      const words = leftOut(alt, source, 'is SVG, which this format does not hold.');
+      return this.part(words, indent)[0];
+    }
+    const room = { width: (this.width - indent) / twentiethsPerPixel, height: highestPicture };
+    const { width, height } = fitted(file, room, 1);
+    const image = new ImageRun({
+      type: file.type === 'jpeg' ? 'jpg' : 'png',
+      data: file.bytes,
+      transformation: { width: Math.round(width), height: Math.round(height) },
+      altText: { name: source, title: alt, description: alt || source, id: String(++this.pictures) },
+    });
+    return this.paragraph({ children: [image] }, indent);
   }
 
   private paragraph(options: IParagraphOptions, indent: number): FileChild {

@@ -2,6 +2,8 @@ import { type Maths, message, type Part, plain, type ReportDocument } from '../d
 import { drawingContent } from './drawing';
 import { formulaLines } from './formula-lines';
 import { type Content, colours, texts, verdictText } from './inline-content';
+import { pictureOnPage } from './picture-content';
+import type { PictureShelf } from './picture-files';
 import { isShortTable, signatures, tableContent } from './table-content';
 import { Tag } from './tag';
 import type { Picture, Typesetter } from './typesetter';
@@ -26,6 +28,7 @@ export class ContentMaker {
   constructor(
     private readonly typesetter: Typesetter,
     private readonly width: number,
+    private readonly pictures: PictureShelf,
   ) {}
 
   /** The parts one by one: each is made when it is asked for. */
@@ -104,6 +107,8 @@ export class ContentMaker {
         return this.verdict(part, width);
       case 'drawing':
         return { ...drawingContent(part, width), tag: new Tag('Figure', { alt: part.text }) };
+      case 'picture':
+        return pictureOnPage(part, width, this.pictures);
       case 'group':
         return this.groupInside(part, width);
       case 'signatures':

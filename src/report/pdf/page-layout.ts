@@ -33,7 +33,7 @@ export const pageLayout = (Base: typeof LayoutBuilder) =>
       const headings = new CarriedHeadings(this.writer.context());
       this.#headings = headings;
       for (const piece of pieces) {
-        const measured = this.docMeasure.measureBlock(this.docPreprocessor.preprocessBlock(piece));
+        const measured = this.#measured(piece);
         const isHeading = measured.headlineLevel !== undefined;
         headings.before(isHeading);
         this.processNode(measured);
@@ -42,6 +42,20 @@ export const pageLayout = (Base: typeof LayoutBuilder) =>
       }
       this.#headings = undefined;
       this.#dropEmptyEnd();
+    }
+
+    /** A picture that turns out to be no picture gives way to what is said instead. */
+    #measured(piece: object): LayoutNode {
+      const measure = (node: object) => this.docMeasure.measureBlock(this.docPreprocessor.preprocessBlock(node));
+      const { instead } = piece as { readonly instead?: object };
+      if (!instead) {
+        return measure(piece);
+      }
+      try {
+        return measure(piece);
+      } catch {
+        return measure(instead);
+      }
     }
 
     /** Where the space below what comes last does not fit, the base begins another page for it. */

@@ -3,6 +3,7 @@ import { documentDate } from '../document-date';
 import type { WriteOptions } from '../write-options';
 import { ContentMaker } from './content';
 import { type Content, colours } from './inline-content';
+import { PictureShelf } from './picture-files';
 import { type Definition, print } from './press';
 import { fieldsContent } from './table-content';
 import { Tag } from './tag';
@@ -40,7 +41,9 @@ export async function writePdf(document: ReportDocument, { font, progress }: Wri
     files.set(name, await font(name));
   }
   const counted = new Counted(document.sections);
-  const definition = definitionOf(document, await loadTypesetter(), (part) => counted.begin(part));
+  const definition = definitionOf(document, await loadTypesetter(), await PictureShelf.of(document), (part) =>
+    counted.begin(part),
+  );
   return print(definition, files, () => counted.share, progress);
 }
 
@@ -69,6 +72,7 @@ export const loadTypesetter = (): Promise<Typesetter> => Typesetter.load(pointsP
 export function definitionOf(
   document: ReportDocument,
   typesetter: Typesetter,
+  pictures: PictureShelf,
   begun: (parts: number) => void = () => undefined,
 ): Definition {
   const { kind, title, revision, date, author } = document;
@@ -87,7 +91,7 @@ export function definitionOf(
       ...(author && { Author: author }),
     },
     fonts,
-    pictures: {},
+    pictures: pictures.addresses,
     defaultStyle: { font: 'Text', fontSize: textSize, lineHeight: 1.12 },
     styles: {
       h1: { fontSize: 17, bold: true, lineHeight: 1.05 },
@@ -105,7 +109,7 @@ export function definitionOf(
       color: colours.faint,
       margin: [margins[0], 18, margins[2], 0],
     }),
-    content: { stack: [], pieces: pieces(document, typesetter, begun), tag: new Tag('Document') },
+    content: { stack: [], pieces: pieces(document, typesetter, pictures, begun), tag: new Tag('Document') },
   };
 }
 
@@ -113,9 +117,10 @@ export function definitionOf(
 function* pieces(
   { kind, title, fields, banners, sections, paper }: ReportDocument,
   typesetter: Typesetter,
+  pictures: PictureShelf,
   begun: (parts: number) => void,
 ): Generator<Content> {
-  const maker = new ContentMaker(typesetter, papers[paper].width - margins[0] - margins[2]);
+  const maker = new ContentMaker(typesetter, papers[paper].width - margins[0] - margins[2], pictures);
   yield {
     text: title,
     style: 'h1',

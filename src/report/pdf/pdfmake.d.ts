@@ -15,6 +15,8 @@ declare module 'pdfmake/js/PDFDocument.js' {
       mayRead: (path: string) => boolean,
     );
     page: PdfPage;
+    /** What is still to be unpacked stands in `imgData`. */
+    provideImage(name: string): { readonly imgData?: unknown };
     registerFont(name: string, font: Uint8Array): void;
     addPage(options: object): void;
     addContent(operators: string): void;

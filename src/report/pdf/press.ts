@@ -4,6 +4,7 @@ import type { ReportProgress } from '../write-options';
 import { loadLibrary } from './library';
 import { type DocumentNode, pageLayout } from './page-layout';
 import { PageRenderer } from './page-renderer';
+import { embed } from './picture-files';
 import { pictureSizes } from './picture-sizes';
 
 /** What is printed, in the library’s terms. */
@@ -67,6 +68,7 @@ export async function layOut(
     document.registerFont(name, bytes); // By which a picture finds the font of its letters.
   }
   const whole = collected(document);
+  await embed(document, Object.keys(definition.pictures));
   const Layout = pageLayout(LayoutBuilder);
   const { margins, content, styles, defaultStyle, footer } = definition;
   const [left, top, right, bottom] = margins;

@@ -6,14 +6,16 @@ import type { ReportCheck, ReportInput } from '../../report';
 import { defaultEdition } from '../../tables';
 import type { SheetEvaluation } from '../evaluate-sheet';
 import { evidenceOf } from '../evidence';
+import type { FolderFiles } from '../folder-files';
 import { circuitsOf, openQuestions } from './circuits';
 import { missingValues } from './missing';
+import { picturesOf } from './pictures';
 import { givenValues, readingsOf } from './readings';
 import { pricesOf, runsOf } from './runs';
 import { reportValue } from './value';
 
-/** All that a report is made of, from an evaluated sheet. */
-export function reportInput(evaluation: SheetEvaluation): ReportInput {
+/** All that a report is made of, from an evaluated sheet and the pictures of its folder. */
+export function reportInput(evaluation: SheetEvaluation, files?: FolderFiles): ReportInput {
   const { file, program, cells, cautions, diagnostics, frontMatter } = evaluation;
   const positions = new FilePositions(file);
   const lineAt = (cell: string, offset: number) => positions.at(positions.offset(Number(cell), offset)).line;
@@ -48,6 +50,7 @@ export function reportInput(evaluation: SheetEvaluation): ReportInput {
     open: openQuestions(circuits),
     ...evidence,
     cautions: cautions.map(({ text }) => text),
+    pictures: picturesOf(evaluation, files),
   };
 }
 
