@@ -4,6 +4,9 @@ import { type Cell, type Column, plain } from './document';
 const widest = 26;
 const narrowest = 4;
 
+/** What the space beside a text and the bold letters of a title take, in characters. */
+const padding = 3.5;
+
 /** Rows beyond these are much like them. */
 const mostRead = 300;
 
@@ -13,7 +16,7 @@ export function fittedColumns(columns: readonly Column[], rows: readonly (readon
     const texts = rows.slice(0, mostRead).map((row) => plain(row[i] ?? []));
     const words = [column.title, ...texts].flatMap((text) => text.split(/\s+/));
     const width = Math.max(longest(words), Math.min(longest(texts), widest), narrowest);
-    return { width: width + 1, ...column };
+    return { width: width + padding, ...column };
   });
 }
 
