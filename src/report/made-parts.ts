@@ -1,4 +1,5 @@
 import { showBeside } from '../display';
+import type { ReportShape } from '../notebook';
 import {
   type Banner,
   bullets,
@@ -231,13 +232,21 @@ export const cautionParts = ({ cautions }: ReportInput): Part[] => [
   ]),
 ];
 
-export function signatureParts({ frontMatter: { prepared_by, checked_by } }: ReportInput): Part[] {
+/** Who signs besides: the customer for a call, the engineer of record for a memo. Common practice, no source. */
+const otherSigners: Readonly<Partial<Record<ReportShape, string>>> = {
+  'service report': 'Received by the customer',
+  'load memo': 'Engineer of record, with seal where required',
+};
+
+export function signatureParts({ frontMatter: { prepared_by, checked_by, report } }: ReportInput): Part[] {
+  const other = report && otherSigners[report];
   return [
     {
       kind: 'signatures',
       lines: [
         { role: 'Prepared by', name: prepared_by ?? '' },
         { role: 'Checked by', name: checked_by ?? '' },
+        ...(other ? [{ role: other, name: '' }] : []),
       ],
     },
   ];

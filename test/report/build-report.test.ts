@@ -158,6 +158,14 @@ price_6_AWG_Cu = 1.10 USD/ft`;
     assert.equal(table.columns[1].align, 'right');
   });
 
+  it('has a line to sign for the customer of a call and for the engineer of a memo', () => {
+    const roles = (report: string) =>
+      saying(section(reportOf(sheetOf(`title: Any\nreport: ${report}`, 'a = 1 V')), 'Signatures'));
+    assert.match(roles('service report'), /Prepared by.*Checked by.*Received by the customer/);
+    assert.match(roles('load memo'), /Prepared by.*Checked by.*Engineer of record/);
+    assert.doesNotMatch(roles('circuit schedule'), /customer|Engineer/);
+  });
+
   it('always cautions, and says what to do before work', () => {
     for (const cell of ['a = 1 V', 'R = 3 Ω']) {
       const told = saying(section(reportOf(sheetOf('title: Any', cell)), 'Cautions'));
