@@ -1,7 +1,7 @@
 import type { Nodes } from 'mdast';
 import { fromMarkdown, type Options } from 'mdast-util-from-markdown';
 import type { Span } from '../text';
-import { isTangled } from './tangled';
+import { brackets, isTangled } from './tangled';
 
 /** Emphasis moves no code span, and pairing its marks costs most. */
 const noEmphasis: Options = { extensions: [{ disable: { null: ['attention'] } }] };
@@ -11,7 +11,7 @@ const noEmphasis: Options = { extensions: [{ disable: { null: ['attention'] } }]
  * cell's text.
  */
 export function liveSpans(text: string): Span[] {
-  if (!/`\s*=/.test(text) || isTangled(text)) {
+  if (!/`\s*=/.test(text) || isTangled(text, brackets)) {
     return [];
   }
   const found: Span[] = [];
