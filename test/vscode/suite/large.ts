@@ -9,13 +9,23 @@ const large = Array.from(
   (_, i) => `\`\`\`kft\n${i === 0 ? 'x0 = 3 A' : `x${i} = x${i - 1} + 1 A`}\n\`\`\`\n`,
 ).join('\n');
 
-/** What the editor was told of a notebook's cells while something ran. */
+/** Of how many cells the editor was told something while something ran: outputs, marks of a run, metadata, problems. */
 async function traffic(notebook: vscode.NotebookDocument, doing: () => Promise<void>) {
+  const metadata = new Set<number>();
+  const problems = new Set<string>();
+  const listed = vscode.languages.onDidChangeDiagnostics(({ uris }) => {
+    for (const uri of uris.filter(({ path }) => path === notebook.uri.path)) {
+      problems.add(uri.toString());
+    }
+  });
   const outputs = new Set<number>();
   const marks = new Set<number>();
   const watch = vscode.workspace.onDidChangeNotebookDocument((change) => {
     if (change.notebook === notebook) {
-      for (const { cell, outputs: put, executionSummary } of change.cellChanges) {
+      for (const { cell, outputs: put, executionSummary, metadata: told } of change.cellChanges) {
+        if (told) {
+          metadata.add(cell.index);
+        }
         if (put) {
           outputs.add(cell.index);
         } else if (executionSummary) {
@@ -29,7 +39,8 @@ async function traffic(notebook: vscode.NotebookDocument, doing: () => Promise<v
   const ms = Math.round(performance.now() - start);
   await new Promise((resolve) => setTimeout(resolve, 300)); // What would come late, comes now.
   watch.dispose();
-  return { ms, outputs: outputs.size, marks: marks.size };
+  listed.dispose();
+  return { ms, outputs: outputs.size, marks: marks.size, metadata: metadata.size, problems: problems.size };
 }
 
 const allRun = (notebook: vscode.NotebookDocument) =>
@@ -83,7 +94,9 @@ describe('a sheet of 500 cells', () => {
         await until('the edited cell', () => shown(last, 'text/plain').includes(`${501 + Number(value)}`), 60_000);
         await typing;
       });
-      equal([seen.outputs, seen.marks], [1, 1], 'cells that were spoken of');
+      const { outputs, marks, metadata, problems } = seen;
+      equal([outputs, marks, metadata], [1, 1, 0], 'cells that were spoken of');
+      ok(problems <= 1, `${problems} cells got problems anew`);
       times.push(seen.ms);
       report.textArrivesMs = Math.round(typed);
     }

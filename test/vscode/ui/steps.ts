@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { root, writeSettings } from '../host/scratch';
+import { activationTime } from './activation-time';
 import { outputSteps } from './outputs';
 import type { Workbench } from './workbench';
 
@@ -120,21 +121,8 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   ...outputSteps,
 
-  async 'activates fast'({ workbench, page }) {
-    await workbench.command('Developer: Show Running Extensions');
-    // The slowest stand first, and only rows in view are there.
-    const list = page.locator('.runtime-extensions-editor .monaco-list');
-    await list.locator('.monaco-list-row').first().waitFor();
-    const row = list.locator('.monaco-list-row', { hasText: 'Kilofoot' });
-    await list.hover();
-    for (let i = 0; i < 40 && (await row.count()) === 0; i++) {
-      await page.mouse.wheel(0, 100);
-      await page.waitForTimeout(100);
-    }
-    await row.waitFor();
-    const time = /Activation: (\d+)ms/.exec((await row.textContent()) ?? '');
-    console.log(`       activation ${time?.[1]} ms`);
-    assert.ok(time, 'no activation time is shown');
+  async 'activates fast'({ workbench }) {
+    console.log(`       activation ${await activationTime(workbench)} ms`);
   },
 
   'reads well in a dark theme': (stage) => reopenWith(stage, 'Default Dark Modern'),
