@@ -157,7 +157,12 @@ const suites: BuildOptions[] = [
     entryPoints: ['test/vscode/suite/index.node.ts'],
     outfile: 'out/suite/index.node.js',
   },
-  { ...browser, entryPoints: ['test/vscode/suite/index.web.ts'], outfile: 'out/suite/index.web.js' },
+  {
+    ...browser,
+    define: { ...browser.define, 'process.env.HOST_TEST_GREP': JSON.stringify(process.env.HOST_TEST_GREP ?? '') },
+    entryPoints: ['test/vscode/suite/index.web.ts'],
+    outfile: 'out/suite/index.web.js',
+  },
 ];
 
 async function main(): Promise<void> {

@@ -11,11 +11,20 @@ type Open = vscode.NotebookDocument | vscode.TextDocument;
 
 /** Says of a sheet that is open that its file is gone: the editor only strikes its name through, and would let it go. */
 export function tellOfDeleted(changes: FileChanges): vscode.Disposable {
-  return changes.onDidDelete((file) => {
-    if (openSheet(file)) {
-      setTimeout(() => void tell(file), patience);
+  const follow = ({ uri, notebookType: type }: vscode.NotebookDocument) => {
+    if (type === notebookType) {
+      changes.follow(uri);
     }
-  });
+  };
+  vscode.workspace.notebookDocuments.forEach(follow);
+  return vscode.Disposable.from(
+    vscode.workspace.onDidOpenNotebookDocument(follow),
+    changes.onDidDelete((file) => {
+      if (openSheet(file)) {
+        setTimeout(() => void tell(file), patience);
+      }
+    }),
+  );
 }
 
 async function tell(file: vscode.Uri): Promise<void> {

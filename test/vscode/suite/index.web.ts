@@ -5,7 +5,12 @@ import { follow } from './report';
 declare const mocha: BrowserMocha & { run(done: (failures: number) => void): Mocha.Runner };
 
 export async function run(): Promise<void> {
-  mocha.setup({ ui: 'bdd', timeout: 60_000, reporter: class {} as never });
+  mocha.setup({
+    ui: 'bdd',
+    timeout: 60_000,
+    reporter: class {} as never,
+    grep: process.env.HOST_TEST_GREP || undefined,
+  });
   require('./all');
   const failures = await new Promise<number>((resolve) => follow(mocha.run(resolve)));
   if (failures) {

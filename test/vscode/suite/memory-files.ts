@@ -22,6 +22,10 @@ export class MemoryFiles implements vscode.FileSystemProvider {
     return uri;
   }
 
+  has(uri: vscode.Uri): boolean {
+    return this.files.has(uri.path);
+  }
+
   text(uri: vscode.Uri): string {
     return new TextDecoder('utf-8', { ignoreBOM: true }).decode(this.readFile(uri));
   }

@@ -1,21 +1,24 @@
 import * as vscode from 'vscode';
 import { equal, ok, until } from './expect';
 import { heardWhile } from './hear';
-import { replace, show, shown, writeFile } from './sheets';
+import { MemoryFiles } from './memory-files';
+import { fileInWorkspace, replace, show, shown, writeFile } from './sheets';
 
 const sheet = (amps: number, more = '') => `\`\`\`kft\nx = ${amps} A\n\`\`\`\n\n\`\`\`kft\ny = 2 * x\n\`\`\`\n${more}`;
 
 const onDisk = async (uri: vscode.Uri) => new TextDecoder().decode(await vscode.workspace.fs.readFile(uri));
-const isThere = (uri: vscode.Uri) =>
-  vscode.workspace.fs.stat(uri).then(
-    () => true,
-    () => false,
-  );
 const closeIt = () => vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
 
 describe('a sheet whose file another program', () => {
+  before(async () => {
+    // All at once and first: of a file that comes and goes in one moment the editor is told nothing.
+    for (const name of ['changed', 'both-changed', 'digit', 'typed', 'anew']) {
+      await writeFile(`disk/${name}.kft.md`, sheet(3));
+    }
+  });
+
   const opened = async (name: string): Promise<[vscode.Uri, vscode.NotebookDocument]> => {
-    const uri = await writeFile(`disk/${name}.kft.md`, sheet(3));
+    const uri = fileInWorkspace(`disk/${name}.kft.md`);
     const notebook = await show(uri);
     await until('results', () => shown(notebook.cellAt(1), 'text/plain').includes('6 A'));
     return [uri, notebook];
@@ -61,17 +64,21 @@ describe('a sheet whose file another program', () => {
   });
 
   it('deletes stays as it is, says so, and is written again on a press of the button', async () => {
-    const [uri, notebook] = await opened('deleted');
+    // In files of our own: what the suite deletes on the disk counts as deleted in the editor where that runs in a page.
+    const files = new MemoryFiles();
+    const uri = files.put(vscode.Uri.parse('kept-gone:/a/gone.kft.md'), sheet(3));
+    const system = vscode.workspace.registerFileSystemProvider('kept-gone', files);
+    const notebook = await show(uri);
+    await until('results', () => shown(notebook.cellAt(1), 'text/plain').includes('6 A'));
     await heardWhile(async (heard) => {
-      await vscode.workspace.fs.delete(uri);
-      await heard.hears('deleted.kft.md was deleted or moved by another program.', 'save it to write the file again');
+      files.delete(uri);
+      await heard.hears('gone.kft.md was deleted or moved by another program.', 'save it to write the file again');
     }, 'Save');
+    await until('the file that is written again', () => files.has(uri));
+    equal(files.text(uri), sheet(3), 'the file');
     ok(!notebook.isClosed, 'the sheet was closed');
-    for (let i = 0; i < 100 && !(await isThere(uri)); i++) {
-      await new Promise((resolve) => setTimeout(resolve, 50));
-    }
-    equal(await onDisk(uri), sheet(3), 'the file that was written again');
     await closeIt();
+    system.dispose();
   });
 
   it('deletes while something is not saved keeps what was typed, and says so', async () => {
