@@ -41,7 +41,10 @@ function blockMarkdown(block: Block, extras: MarkdownExtras | undefined): string
       return tableMarkdown(block);
     case 'drawing':
       return extras
-        ? `![${escapeMarkdown(block.text)}](${drawingAddress}${extras.drawings.push(block.drawing) - 1})`
+        ? [
+            `![${escapeMarkdown(block.text)}](${drawingAddress}${extras.drawings.push(block.drawing) - 1})`,
+            ...(block.caption === undefined ? [] : [`*${escapeMarkdown(block.caption)}*`]),
+          ].join('\n\n')
         : `*${escapeMarkdown(block.text)}*`;
     case 'group':
       return groupMarkdown(block, extras);

@@ -40,8 +40,8 @@ export type Block =
       /** True for a schedule all of whose rows are there, which a reader may want in another order. */
       readonly sortable?: boolean;
     }
-  /** A picture, with all that it says in words. */
-  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string }
+  /** A picture; `text` says all that it shows, `caption` what stands below it for those who see it. */
+  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string; readonly caption?: string }
   /** Steps of a call, folded when long. */
   | { readonly kind: 'group'; readonly title: string; readonly blocks: readonly Block[] }
   /** No result, and why. */

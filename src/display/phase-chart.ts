@@ -17,6 +17,7 @@ export interface LoadsByPhase {
   /** How a load across several phases was counted. */
   readonly across?: 'shared' | 'on each';
   readonly unplaced: number;
+  readonly doubtful: boolean;
 }
 
 /** The load of each phase of a panel as a bar, and in words with how unequal they are. */
@@ -29,14 +30,15 @@ export function phaseChart(loads: LoadsByPhase): Block {
   const mean = bases.reduce((sum, base) => sum + base, 0) / bases.length;
   const title = `${loadColumn} by ${phaseColumn.replace(/s$/, '')}`;
   const figures = phases.map(({ name, base }) => `${name} ${write(base)}`).join(', ');
-  const text = [`${title}: ${figures}`, compared(loads, mean, write), ...remarks(loads)].join('; ');
+  const said = [compared(loads, mean, write), ...remarks(loads)].join('; ');
+  const text = `${title}: ${figures}; ${said}`;
   const drawing = drawBars({
     title,
     description: text,
     bars: phases.map(({ name, base }) => ({ name, figures: write(base), value: fromBase(base, unit) })),
     across: { value: fromBase(mean, unit), text: `mean ${write(mean)}` },
   });
-  return { kind: 'drawing', drawing, text };
+  return { kind: 'drawing', drawing, text, caption: `${title}: ${said}` };
 }
 
 type Write = (base: number) => string;
@@ -56,10 +58,11 @@ function compared({ phases, unbalance }: LoadsByPhase, mean: number, write: Writ
   return `unbalance ${showNumber(unbalance)} %, ${furthest.name} lies furthest ${where} the mean of ${write(mean)}`;
 }
 
-const remarks = ({ across, unplaced, loadColumn }: LoadsByPhase): string[] => [
+const remarks = ({ across, unplaced, doubtful, loadColumn }: LoadsByPhase): string[] => [
   ...(across === 'shared' ? ['what lies across several is shared equally among them'] : []),
   ...(across === 'on each' ? ['what lies across several counts on each of them'] : []),
   ...(unplaced > 0
     ? [`${unplaced} ${unplaced === 1 ? 'row' : 'rows'} with a ${loadColumn} left out: on no phase`]
     : []),
+  ...(doubtful ? ['of doubtful loads the best values count'] : []),
 ];

@@ -29,7 +29,7 @@ function partsOf(block: Block): Part[] {
     case 'table':
       return [tableOf(block)];
     case 'drawing':
-      return [{ kind: 'drawing', drawing: block.drawing, text: block.text }];
+      return [block];
     case 'group':
       return [{ kind: 'group', title: block.title, parts: derivationParts(block.blocks) }];
     case 'missing':

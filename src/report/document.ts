@@ -53,7 +53,7 @@ export type Part =
       readonly notes: readonly string[];
     } & Maths)
   /** A picture, with all that it says in words for a format that holds none. */
-  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string }
+  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string; readonly caption?: string }
   /** A picture of the prose; `alt` says what is on it. */
   | { readonly kind: 'picture'; readonly alt: string; readonly source: string; readonly file: PictureFile }
   /** The steps of one call. */

@@ -79,7 +79,7 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
         return `<p class="step">${verdict(part.verdict)} ${label}${this.maths(part.latex)}${this.notes(part.notes)}</p>`;
       }
       case 'drawing':
-        return `<div class="drawing">${svgText(svgOf(part.drawing))}</div>`;
+        return `<div class="drawing">${svgText(svgOf(part.drawing))}${caption(part.caption)}</div>`;
       case 'picture': {
         const { width, height } = part.file;
         const size = `width="${Math.round(width)}" height="${Math.round(height)}"`;
@@ -160,3 +160,6 @@ function signatures({ lines }: Part & { kind: 'signatures' }): string {
 
 /** Text for a string in a style sheet. */
 const cssText = (text: string): string => text.replace(/[\\"<>\n\r\f]/g, (c) => `\\${c.codePointAt(0)!.toString(16)} `);
+
+const caption = (text: string | undefined): string =>
+  text === undefined ? '' : `<p class="note">${escapeHtml(text)}</p>`;

@@ -81,4 +81,14 @@ describe('the loads of a panel by phase', () => {
     assert.equal(loadsOf('| phase | load |', '| A | 1 kW |', '| L2 | 1 kW |'), undefined);
     assert.equal(phaseLoads({ kind: 'text', value: 'A' }), undefined);
   });
+
+  it('have a phase with nothing but spares', () => {
+    const loads = loadsOf('| phase | load |', '| A | 1 kVA |', '| B | 2 kVA |', '| C | |');
+    assert.deepEqual([sums(loads), loads?.unbalance], [['A 1000', 'B 2000', 'C 0'], 100]);
+  });
+
+  it('tell whether a load is doubtful, for the sums do not', () => {
+    const doubtful = (load: string) => loadsOf('| phase | load |', '| A | 1 kVA |', `| B | ${load} |`)?.doubtful;
+    assert.deepEqual([doubtful('2 kVA'), doubtful('2 kVA ± 100 VA')], [false, true]);
+  });
 });

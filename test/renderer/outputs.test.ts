@@ -39,6 +39,8 @@ describe('what a notebook shows of an output', () => {
   it('draws the loads of a panel by phase', () => {
     const { html } = output(...panel);
     assert.match(html, /<svg[\s\S]*<title>load by phase<\/title>/);
+    // (3.6 − 5 / 3) / (5 / 3)
+    assert.match(html, /<p><em>load by phase: unbalance 116 %, A lies furthest above the mean of 1\.667 kVA<\/em>/);
   });
 
   it('makes the headings of a schedule into buttons, and marks the totals that stay last', () => {

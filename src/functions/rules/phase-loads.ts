@@ -18,6 +18,8 @@ export interface PhaseLoads {
   readonly across?: 'shared' | 'on each';
   /** Rows with a load whose phase is not known. */
   readonly unplaced: number;
+  /** True where a load is doubtful, of which the sums say nothing. */
+  readonly doubtful: boolean;
 }
 
 const phaseColumns: ReadonlySet<string> = new Set(['phase', 'phases', 'leg', 'legs', 'line', 'lines']);
@@ -26,7 +28,7 @@ const phaseColumns: ReadonlySet<string> = new Set(['phase', 'phases', 'leg', 'le
  * The loads of a panel schedule by phase: a schedule with a column of phases (`A`, `AB`, `L1-L2`) and one of loads, `load`
  * or the only one of a power, else of a current. A power across several phases is shared equally among them; a current
  * across several flows in each of them in full. *Common practice, no source.* Undefined for any other value, and where
- * all loads are on one phase.
+ * all rows are on one phase.
  */
 export function phaseLoads(value: Value): PhaseLoads | undefined {
   if (value.kind !== 'list' || !value.schedule) {
@@ -44,20 +46,27 @@ export function phaseLoads(value: Value): PhaseLoads | undefined {
 
 function summed(rows: readonly Value[], phaseColumn: string, loadColumn: string): PhaseLoads | undefined {
   const sums = new Map<string, number>();
+  /** A phase with nothing but spares is a phase of the panel, too. */
+  const seen = new Set<string>();
   let sample: QuantityValue | undefined;
   let across: PhaseLoads['across'];
   let unplaced = 0;
+  let doubtful = false;
   for (const row of rows) {
+    const phases = phasesIn(cellOf(row, phaseColumn));
+    for (const phase of phases) {
+      seen.add(phase);
+    }
     const load = cellOf(row, loadColumn);
     if (load?.kind !== 'quantity' || load.base === 0 || !Number.isFinite(load.base)) {
       continue;
     }
-    const phases = phasesIn(cellOf(row, phaseColumn));
     if (phases.length === 0) {
       unplaced++;
       continue;
     }
     sample ??= load;
+    doubtful ||= load.uncertainty !== undefined;
     const isShared = isPower(load);
     if (phases.length > 1) {
       across = isShared ? 'shared' : 'on each';
@@ -66,8 +75,8 @@ function summed(rows: readonly Value[], phaseColumn: string, loadColumn: string)
       sums.set(phase, (sums.get(phase) ?? 0) + (isShared ? load.base / phases.length : load.base));
     }
   }
-  const names = systemOf([...sums.keys()]);
-  if (!sample || !names || sums.size < 2) {
+  const names = systemOf([...seen]);
+  if (!sample || !names || seen.size < 2) {
     return undefined;
   }
   const phases = names.map((name) => ({ name, base: sums.get(name) ?? 0 }));
@@ -79,6 +88,7 @@ function summed(rows: readonly Value[], phaseColumn: string, loadColumn: string)
     phases,
     sample,
     unplaced,
+    doubtful,
     ...(unbalance !== undefined && { unbalance }),
     ...(across && { across }),
   };

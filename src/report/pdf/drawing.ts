@@ -38,7 +38,7 @@ const ascent = 0.95;
 const roomForText = 300;
 
 /** A picture as it stands on the page, no wider than the text; its words are text of the page, not of the picture. */
-export function drawingContent({ drawing }: Part & { kind: 'drawing' }, width: number): Content {
+export function drawingContent({ drawing, caption }: Part & { kind: 'drawing' }, width: number): Content {
   const fit = Math.min(scale, width / drawing.width);
   const size = letterHeight * fit;
   const texts = drawing.marks.flatMap((mark): Content[] => {
@@ -56,7 +56,8 @@ export function drawingContent({ drawing }: Part & { kind: 'drawing' }, width: n
   });
   const shapes = { ...drawing, marks: drawing.marks.filter(({ shape }) => shape !== 'text') };
   const picture = { svg: svgText(svgOf(shapes, paint)), width: drawing.width * fit, height: drawing.height * fit };
-  return { stack: [...texts, picture], unbreakable: true, margin: [0, 2, 0, 6] };
+  const below = caption === undefined ? [] : [{ text: caption, italics: true, fontSize: 8.5, margin: [0, 1, 0, 0] }];
+  return { stack: [...texts, picture, ...below], unbreakable: true, margin: [0, 2, 0, 6] };
 }
 
 const anchors = {
