@@ -7,6 +7,9 @@ const narrowest = 4;
 /** What the space beside a text and the bold letters of a title take, in characters. */
 const padding = 3.5;
 
+/** How much wider bold letters are, in which titles are set. */
+const boldness = 1.13;
+
 /** Rows beyond these are much like them. */
 const mostRead = 300;
 
@@ -16,7 +19,8 @@ export function fittedColumns(columns: readonly Column[], rows: readonly (readon
     const texts = rows.slice(0, mostRead).map((row) => plain(row[i] ?? []));
     const words = [column.title, ...texts].flatMap((text) => text.split(/\s+/));
     const width = Math.max(longest(words), Math.min(longest(texts), widest), narrowest);
-    return { width: width + padding, ...column };
+    const letters = { word: Math.max(boldness * longest(column.title.split(/\s+/)), longest(words)), text: width };
+    return { width: width + padding, letters, ...column };
   });
 }
 

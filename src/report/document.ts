@@ -81,6 +81,8 @@ export interface Column {
   readonly align?: 'right';
   /** Share of the width compared with the other columns; 1 when absent. */
   readonly width?: number;
+  /** In letters: the longest word in it, and the longest text, where that is not left to `width`. */
+  readonly letters?: { readonly word: number; readonly text: number };
 }
 
 export type Cell = readonly Inline[];

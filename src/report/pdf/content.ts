@@ -80,7 +80,7 @@ export class ContentMaker {
           ...this.outlined(part),
         };
       case 'paragraph':
-        return { text: texts(part.content), margin: [0, 2, 0, 4], tag: new Tag('P') };
+        return { text: texts(part.content), margin: [0, 2, 0, 4], tag: new Tag('P'), ...leadIn(part) };
       case 'list': {
         const items = part.items.map((item) => ({
           stack: [...this.parts(item, width - indent)],
@@ -100,7 +100,7 @@ export class ContentMaker {
           tag: new Tag('Code'),
         };
       case 'table':
-        return tableContent(part);
+        return tableContent(part, width);
       case 'step':
         return this.step(part, width);
       case 'verdict':
@@ -187,6 +187,15 @@ const isShort = (part: Part): boolean =>
     : part.kind === 'step' || part.kind === 'verdict'
       ? part.text.length < longestWhole
       : part.kind === 'paragraph' && plain(part.content).length < longestWhole;
+
+/** In characters: about two lines. */
+const longestLeadIn = 200;
+
+/** Words that lead in to what follows stay with it, as a heading does. */
+const leadIn = (part: Part & { kind: 'paragraph' }): Content =>
+  plain(part.content).length < longestLeadIn && plain(part.content).trimEnd().endsWith(':')
+    ? { headlineLevel: innermost }
+    : {};
 
 const titleContent = (title: string): Content => ({ text: title, bold: true });
 

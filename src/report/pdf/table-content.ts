@@ -1,14 +1,18 @@
 import { type Cell, type Part, plain, type ReportDocument, type Table } from '../document';
+import { fitColumns } from './column-fit';
 import { type Content, colours, texts } from './inline-content';
 import { Tag } from './tag';
 
+const line = 0.5;
+const padding = 3;
+
 const grid = {
-  hLineWidth: () => 0.5,
-  vLineWidth: () => 0.5,
+  hLineWidth: () => line,
+  vLineWidth: () => line,
   hLineColor: () => colours.line,
   vLineColor: () => colours.line,
-  paddingLeft: () => 3,
-  paddingRight: () => 3,
+  paddingLeft: () => padding,
+  paddingRight: () => padding,
   paddingTop: () => 2,
   paddingBottom: () => 2,
 };
@@ -21,7 +25,7 @@ const mostRowsTogether = 10;
 const mostCharactersTogether = 2000;
 
 /** Column heads, and totals below them, stand on top of every page that the table runs over. */
-export function tableContent({ caption, columns, rows, totals = [] }: Table): Content {
+export function tableContent({ caption, columns, rows, totals = [] }: Table, width: number): Content {
   const alignment = columns.map(({ align }) => (align ? { alignment: 'right' } : {}));
   const headCell = { bold: true, fillColor: colours.head };
   const head = rowOf(
@@ -35,17 +39,18 @@ export function tableContent({ caption, columns, rows, totals = [] }: Table): Co
       cellsOf(row).map((cell) => ({ ...cell, ...headCell })),
     ),
   );
-  const sum = columns.reduce((all, { width = 1 }) => all + width, 0);
+  const fit = fitColumns(columns, width - columns.length * (2 * padding + line) - line);
+  const sum = columns.reduce((all, column) => all + (column.width ?? 1), 0);
   const table = {
     table: {
       headerRows: 1 + totals.length,
       keepWithHeaderRows: 1,
       dontBreakRows: rows.every((row) => charactersIn([row]) < mostCharactersTogether),
-      widths: columns.map(({ width = 1 }) => `${(100 * width) / sum}%`),
+      widths: fit?.widths ?? columns.map((column) => `${(100 * (column.width ?? 1)) / sum}%`),
       body: [head, ...total, ...rows.map((row) => rowOf('TD', cellsOf(row)))],
     },
     layout: grid,
-    fontSize: columns.length > manyColumns ? 7.5 : 8.5,
+    fontSize: fit?.fontSize ?? (columns.length > manyColumns ? 7.5 : 8.5),
     margin: [0, 3, 0, 7],
     unbreakable: isShortTable({ rows }),
     tag: new Tag('Table'),
