@@ -82,7 +82,7 @@ async function runIn(page: Page, authority: string, workspace: string): Promise<
 /** Rejects when the page dies or the time is up. */
 function misfortune(page: Page): Promise<never> {
   return new Promise((_, reject) => {
-    const limit = Number(process.env.LIMIT_MS ?? 420_000);
+    const limit = Number(process.env.LIMIT_MS ?? 900_000);
     setTimeout(() => reject(new Error(`no result within ${limit} ms`)), limit).unref();
     page.on('crash', () => reject(new Error('the page crashed')));
     page.on('close', () => reject(new Error('the page closed')));
