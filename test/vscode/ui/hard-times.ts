@@ -68,7 +68,7 @@ class HardTimes {
   }
 
   shows(result: string): Promise<void> {
-    return this.workbench.outputs.locator('.katex', { hasText: result }).first().waitFor();
+    return this.workbench.formula(result).waitFor();
   }
 
   notice(words: string): Promise<void> {

@@ -21,7 +21,7 @@ export interface Stage {
 export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = {
   async 'opens a sheet with its results'({ workbench }) {
     await workbench.open('kiln.kft.md');
-    await workbench.outputs.locator('.katex', { hasText: '17.4' }).first().waitFor();
+    await workbench.formula('17.4').waitFor();
   },
 
   async 'tells of a conductor under the pointer'({ workbench }) {
@@ -35,7 +35,7 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     await workbench.reveal('element =');
     await workbench.token('supply =', /^207\.6$/).dblclick();
     await page.keyboard.type('240'); // A double click takes the digits before the point.
-    await workbench.outputs.locator('.katex', { hasText: '20.22' }).first().waitFor();
+    await workbench.formula('20.22').waitFor();
     assert.equal(await page.locator('.quick-input-widget:visible').count(), 0, 'a picker asked for a kernel');
   },
 
@@ -76,7 +76,7 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     await page.locator('.quick-input-list .monaco-list-row', { hasText: 'unmarked heater' }).first().click();
     await page.locator('.tab', { hasText: 'Untitled' }).waitFor();
     await workbench.reveal('across =');
-    await workbench.outputs.locator('.katex', { hasText: '16.64' }).first().waitFor();
+    await workbench.formula('16.64').waitFor();
   },
 
   async 'is offered among new files'({ workbench, page }) {
@@ -140,7 +140,7 @@ async function reopenWith({ workbench, page, scratch, address }: Stage, theme: s
   await workbench.ready();
   await workbench.open('kiln.kft.md');
   await workbench.reveal('element =');
-  await workbench.outputs.locator('.katex', { hasText: '20.22' }).first().waitFor();
+  await workbench.formula('20.22').waitFor();
   await page.screenshot({ path: join(shots, `${theme} kiln.png`) });
   await workbench.open('boat-shop-panel.kft.md');
   await workbench.revealOutput(workbench.outputs.locator('svg.kf-drawing', { hasText: 'load by phase' }));

@@ -9,6 +9,11 @@ export class Workbench {
     return this.page.frameLocator('iframe.webview.ready >> visible=true >> nth=-1').frameLocator('iframe#active-frame');
   }
 
+  /** A formula with this text that is in view: the same may stand in steps that are folded, before it or behind it. */
+  formula(text: string): Locator {
+    return this.outputs.locator('.katex >> visible=true').filter({ hasText: text }).first();
+  }
+
   /** Editors behind the one in front stay in the page, hidden. */
   get notebook(): Locator {
     return this.page.locator('.notebookOverlay >> visible=true').first();
