@@ -133,11 +133,13 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 };
 
 async function reopenWith({ workbench, page, scratch, address }: Stage, theme: string): Promise<void> {
-  await workbench.command('View: Close All Editors'); // What is open when a page is left may come back in the next.
   writeSettings(scratch, { 'workbench.colorTheme': theme });
   page.on('dialog', (dialog) => void dialog.accept().catch(() => {}));
   await page.goto(address);
   await workbench.ready();
+  // What was open before the page was left may come back, beside the sheet and over it.
+  await workbench.command('View: Close All Editors');
+  await page.locator('.tabs-container .tab').first().waitFor({ state: 'detached' });
   await workbench.open('kiln.kft.md');
   await workbench.reveal('element =');
   await workbench.formula('20.22').waitFor();
