@@ -9,7 +9,6 @@ export { mathsText } from './maths-text';
 export { showMoney } from './money';
 export { showNumber, withoutNoise } from './number';
 export type { Block } from './output';
-export { type LoadsByPhase, phaseChart } from './phase-chart';
 export { shownUnit } from './quantity';
 export { blocksOf } from './statement';
 export { type Painter, toText } from './text';

@@ -1,27 +1,10 @@
+import { type Block, showNumber, showValue } from '../display';
 import { drawBars } from '../drawing';
-import type { QuantityValue } from '../language';
+import type { PhaseLoads } from '../functions';
 import { fromBase, withPrefix } from '../units';
-import { showNumber } from './number';
-import type { Block } from './output';
-import { showValue } from './value';
-
-/** Sums of loads by phase, in the coherent SI unit. */
-export interface LoadsByPhase {
-  readonly loadColumn: string;
-  readonly phaseColumn: string;
-  readonly phases: readonly { readonly name: string; readonly base: number }[];
-  /** One of the loads, which tells their unit. */
-  readonly sample: QuantityValue;
-  /** In %. */
-  readonly unbalance?: number;
-  /** How a load across several phases was counted. */
-  readonly across?: 'shared' | 'on each';
-  readonly unplaced: number;
-  readonly doubtful: boolean;
-}
 
 /** The load of each phase of a panel as a bar, and in words with how unequal they are. */
-export function phaseChart(loads: LoadsByPhase): Block {
+export function phaseChart(loads: PhaseLoads): Block {
   const { loadColumn, phaseColumn, phases, sample } = loads;
   const bases = phases.map(({ base }) => base);
   const unit = sample.unitIsDerived ? withPrefix(Math.max(...bases), sample.unit) : sample.unit;
@@ -44,7 +27,7 @@ export function phaseChart(loads: LoadsByPhase): Block {
 type Write = (base: number) => string;
 
 /** How unequal they are: of three by their unbalance, of two by what one carries more than the other. */
-function compared({ phases, unbalance }: LoadsByPhase, mean: number, write: Write): string {
+function compared({ phases, unbalance }: PhaseLoads, mean: number, write: Write): string {
   const sorted = [...phases].sort((a, b) => b.base - a.base);
   const [most, least] = [sorted[0], sorted.at(-1)!];
   if (write(most.base) === write(least.base)) {
@@ -58,7 +41,7 @@ function compared({ phases, unbalance }: LoadsByPhase, mean: number, write: Writ
   return `unbalance ${showNumber(unbalance)} %, ${furthest.name} lies furthest ${where} the mean of ${write(mean)}`;
 }
 
-const remarks = ({ across, unplaced, doubtful, loadColumn }: LoadsByPhase): string[] => [
+const remarks = ({ across, unplaced, doubtful, loadColumn }: PhaseLoads): string[] => [
   ...(across === 'shared' ? ['what lies across several is shared equally among them'] : []),
   ...(across === 'on each' ? ['what lies across several counts on each of them'] : []),
   ...(unplaced > 0

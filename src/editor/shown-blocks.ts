@@ -1,6 +1,7 @@
-import { type Block, blocksOf, phaseChart } from '../display';
+import { type Block, blocksOf } from '../display';
 import { phaseLoads } from '../functions';
 import type { StatementResult } from '../language';
+import { phaseChart } from './phase-chart';
 
 /** What a statement shows in its cell; a panel schedule with the loads of its phases below. */
 export function shownBlocks(result: StatementResult, options: { readonly rows?: number } = {}): Block[] {
