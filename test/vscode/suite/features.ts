@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { equal, includes, ok, until } from './expect';
-import { cellWith, fileInWorkspace, positionOf, show, shown, writeFile } from './sheets';
+import { cellWith, fileInWorkspace, positionOf, renamed, show, shown, writeFile } from './sheets';
 
 const fenced = (text: string) => `\`\`\`kft\n${text}\n\`\`\`\n`;
 
@@ -17,12 +17,7 @@ describe('rename', () => {
     const notebook = await show(await writeFile('rename/open.kft.md', text));
     const first = notebook.cellAt(0);
     await until('results', () => shown(notebook.cellAt(2), 'text/plain').includes('6'));
-    const edit = await ask<vscode.WorkspaceEdit>(
-      'vscode.executeDocumentRenameProvider',
-      first.document.uri,
-      positionOf(first, 'run', 1),
-      'way',
-    );
+    const edit = await renamed(first.document, positionOf(first, 'run', 1), 'way');
     ok(await vscode.workspace.applyEdit(edit), 'the edit was refused');
     equal(
       notebook.getCells().map((cell) => cell.document.getText()),
@@ -35,35 +30,10 @@ describe('rename', () => {
     await other.save();
   });
 
-  it('is taken back by one undo', async () => {
-    const text = `${fenced('run = 3 ft')}\nThe run is \`= run in m\`.\n\n${fenced('y = run * 2')}`;
-    const notebook = await show(await writeFile('rename/undo.kft.md', text));
-    const cells = () => notebook.getCells().map((cell) => cell.document.getText());
-    const before = cells();
-    const { uri } = notebook.cellAt(0).document;
-    const edit = await ask<vscode.WorkspaceEdit>(
-      'vscode.executeDocumentRenameProvider',
-      uri,
-      new vscode.Position(0, 1),
-      'way',
-    );
-    ok(await vscode.workspace.applyEdit(edit), 'the edit was refused');
-    equal(cells().filter((cell) => cell.includes('way')).length, 3, 'cells with the new name');
-    await ask('notebook.cell.edit'); // As a person does who renames: the cursor is in a cell.
-    await new Promise((resolve) => setTimeout(resolve, 500));
-    await ask('undo');
-    await until('the undo', () => JSON.stringify(cells()) === JSON.stringify(before));
-  });
-
   it('says why a name cannot be taken', async () => {
     const notebook = await show(await writeFile('rename/refused.kft.md', fenced('a = 3\nb = a')));
     const cell = notebook.cellAt(0);
-    const said = await ask(
-      'vscode.executeDocumentRenameProvider',
-      cell.document.uri,
-      positionOf(cell, 'a ='),
-      'b',
-    ).then(
+    const said = await renamed(cell.document, positionOf(cell, 'a ='), 'b').then(
       () => '',
       (error: Error) => String(error.message ?? error),
     );
@@ -234,12 +204,7 @@ describe('a sheet that is open as text', () => {
       ['= 6 W'],
       'results at line ends',
     );
-    const edit = await ask<vscode.WorkspaceEdit>(
-      'vscode.executeDocumentRenameProvider',
-      document.uri,
-      at('x = 3'),
-      'volts',
-    );
+    const edit = await renamed(document, at('x = 3'), 'volts');
     const [[uri, edits]] = edit.entries();
     equal(uri.toString(), document.uri.toString(), 'the file');
     equal(
@@ -276,12 +241,7 @@ describe('a rename', () => {
   it('leads from a cell of the example to all its uses', async () => {
     const notebook = await show(fileInWorkspace('kiln.kft.md'));
     const cell = cellWith(notebook, 'run = 62 ft');
-    const edit = await ask<vscode.WorkspaceEdit>(
-      'vscode.executeDocumentRenameProvider',
-      cell.document.uri,
-      positionOf(cell, 'run = 62', 1),
-      'one_way',
-    );
+    const edit = await renamed(cell.document, positionOf(cell, 'run = 62', 1), 'one_way');
     ok(edit.size >= 2, 'only one cell is changed');
   });
 });

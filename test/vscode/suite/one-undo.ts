@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { equal, ok, until } from './expect';
-import { cellWith, cursorIn, fileInWorkspace, positionOf, show, shown, writeFile } from './sheets';
+import { cellWith, cursorIn, fileInWorkspace, positionOf, renamed, show, shown, writeFile } from './sheets';
 
 const fenced = (text: string) => `\`\`\`kft\n${text}\n\`\`\`\n`;
 const ask = <T>(command: string, ...rest: unknown[]) => vscode.commands.executeCommand<T>(command, ...rest);
@@ -103,7 +103,7 @@ describe('one undo takes back', () => {
     const one = await show(fileInWorkspace('undo/one.kft.md'));
     const cell = cellWith(one, 'run = 3');
     const before = [textsOf(one), textsOf(two)];
-    const edit = await renamed(cell, 'run', 'way');
+    const edit = await renamed(cell.document, positionOf(cell, 'run', 1), 'way');
     ok(await vscode.workspace.applyEdit(edit), 'the edit was refused');
     ok(textsOf(two)[0].includes('use way'), 'the other open sheet has the old name');
     const closed = await vscode.workspace.openTextDocument(fileInWorkspace('undo/closed.kft.md'));
@@ -114,18 +114,3 @@ describe('one undo takes back', () => {
     await closeAll();
   });
 });
-
-/** The editor's own part may not have the cell's text yet, and then refuses. */
-async function renamed(cell: vscode.NotebookCell, name: string, to: string): Promise<vscode.WorkspaceEdit> {
-  for (let i = 0; ; i++) {
-    try {
-      const at = positionOf(cell, name, 1);
-      return await ask<vscode.WorkspaceEdit>('vscode.executeDocumentRenameProvider', cell.document.uri, at, to);
-    } catch (error) {
-      if (i === 100) {
-        throw error;
-      }
-      await new Promise((resolve) => setTimeout(resolve, 50));
-    }
-  }
-}

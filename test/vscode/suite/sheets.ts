@@ -75,6 +75,27 @@ export async function replace(cell: vscode.NotebookCell, old: string, text: stri
   ok(await vscode.workspace.applyEdit(edit), 'the edit was refused');
 }
 
+/**
+ * What renaming changes. The editor's own part may not have a cell's text yet and then answers that the type is not the
+ * one it expects; then it is asked again. Any other refusal is for whoever asked.
+ */
+export async function renamed(
+  { uri }: vscode.TextDocument,
+  at: vscode.Position,
+  name: string,
+): Promise<vscode.WorkspaceEdit> {
+  for (let attempt = 1; ; attempt++) {
+    try {
+      return await vscode.commands.executeCommand('vscode.executeDocumentRenameProvider', uri, at, name);
+    } catch (error) {
+      if (attempt === 100 || !String(error).includes('Unexpected type')) {
+        throw error;
+      }
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    }
+  }
+}
+
 /** The position `by` characters into the first occurrence of `part`. */
 export function positionOf(cell: vscode.NotebookCell, part: string, by = 0): vscode.Position {
   const start = cell.document.getText().indexOf(part);

@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { equal, includes, ok, until } from './expect';
 import { heardWhile } from './hear';
 import { MemoryFiles } from './memory-files';
-import { positionOf, show, shown, writeFile } from './sheets';
+import { positionOf, renamed, show, shown, writeFile } from './sheets';
 
 const sheet =
   '```kft\ninput run = 85 ft from 5 ft to 400 ft "one way"\n```\n\n```kft\ntwice = run * 2\nend = twice\n```\n';
@@ -68,14 +68,7 @@ describe('a sheet that is read-only', () => {
     const system = vscode.workspace.registerFileSystemProvider('kept-names', files);
     const notebook = await show(source);
     const cell = notebook.cellAt(0);
-    const said = await Promise.resolve(
-      vscode.commands.executeCommand(
-        'vscode.executeDocumentRenameProvider',
-        cell.document.uri,
-        positionOf(cell, 'run'),
-        'way',
-      ),
-    ).then(
+    const said = await renamed(cell.document, positionOf(cell, 'run'), 'way').then(
       () => '',
       (error: Error) => error.message,
     );
