@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { equal, includes, until } from './expect';
+import { equal, until } from './expect';
 import { MemoryFiles } from './memory-files';
 import { fileInWorkspace, replace, show, shown, writeFile } from './sheets';
 
@@ -43,9 +43,8 @@ describe('a file that a sheet names', () => {
     await writeFile('named/rows.csv', csv('3.5 kVA'));
     await until('the total of the changed file', () => shows('5 kVA'));
     await writeFile('named/rows.csv', csv('nine kVA'));
-    const [problem] = await until('the bad row', () => problemsOf(cell).length > 0 && problemsOf(cell));
-    includes(problem, 'rows.csv');
-    includes(problem, '2');
+    // A file that is written anew may be read while it is empty; what counts is what is told in the end.
+    await until('the bad row', () => problemsOf(cell).some((message) => /rows\.csv.*\b2\b/.test(message)));
     await vscode.workspace.fs.delete(rows);
     await until('the file that is gone', () => problemsOf(cell).some((message) => message.includes('is not there')));
     await writeFile('named/rows.csv', csv('4.5 kVA'));
