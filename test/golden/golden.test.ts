@@ -20,7 +20,7 @@ const sheets = ['examples', 'seeds'].flatMap((folder) =>
 );
 
 /** All reports have the same style, so it is stored once. */
-const styleFile = 'report-style.css';
+const styleFile = 'every-sheet.report.css';
 
 function compare(file: string, text: string): void {
   const path = join(stored, file);
