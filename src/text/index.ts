@@ -1,8 +1,9 @@
 export { type ChangedStretch, changedStretch, withStretch } from './changed-stretch';
+export { type Codes, codesOf } from './codes';
 export type { Diagnostic, Fix, RelatedPlace, Severity } from './diagnostic';
 export { applyEdits, type Edit } from './edit';
 export { figure } from './figure';
 export { type LineColumn, LineIndex } from './line-index';
 export { type Span, span } from './span';
 export type { TableReference } from './table-reference';
-export { WordTable } from './word-table';
+export { hashWith, WordTable } from './word-table';

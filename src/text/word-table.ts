@@ -1,46 +1,67 @@
+import { type Codes, codesOf } from './codes';
+
 /**
- * Distinct words by number, looked up where they stand in a longer text: to cut each out of the text first would cost
- * more than the look-up itself. Open addressing; `slots` is never more than half full.
+ * Distinct words of one text by number, looked up where they stand: to cut each out of the text first would cost more
+ * than the look-up itself. Open addressing; `slots` is never more than half full.
  */
 export class WordTable {
   /** The words in the order they came. */
   words: string[] = [];
+  private text = '';
+  private codes: Codes = codesOf('');
+  /** Where each word stood first. */
+  private starts = new Int32Array(32);
+  private ends = new Int32Array(32);
   private hashes = new Int32Array(32);
   /** The slot of each word. */
   private homes = new Int32Array(32);
-  /** The word in each slot. One left from before `clear` is told by its word not being at home there. */
+  /** The word in each slot. One left from before `begin` is told by its word not being at home there. */
   private slots = new Int32Array(64);
 
-  constructor(words: Iterable<string> = []) {
-    for (const word of words) {
-      this.add(word, 0, word.length);
+  /** A table of words that stand in no text. */
+  static of(words: Iterable<string>): WordTable {
+    const table = new WordTable();
+    const all = [...words];
+    const text = all.join(' ');
+    table.begin(text, codesOf(text));
+    let start = 0;
+    for (const word of all) {
+      table.add(start, start + word.length);
+      start += word.length + 1;
     }
+    return table;
   }
 
-  /** Forgets all words, in a time that does not hang on how many there were; `words` is a new array from then on. */
-  clear(): void {
+  /**
+   * Forgets all words, in a time that does not hang on how many there were, and takes those of another text from now on;
+   * `words` is a new array then. `codes` are the text's, and stay so as long as words of it are added or looked for.
+   */
+  begin(text: string, codes: Codes): void {
     this.words = [];
+    this.text = text;
+    this.codes = codes;
   }
 
-  /** The number of the word at `start` … `end`; -1 when it is not among them. */
-  find(text: string, start: number, end: number): number {
-    const slot = this.slotFor(text, start, end, hashOf(text, start, end));
+  /** The number of the word at `start` … `end` of any text; -1 when it is not among them. */
+  find(codes: Codes, start: number, end: number, hash = hashOf(codes, start, end)): number {
+    const slot = this.slotFor(codes, start, end, hash);
     const word = this.slots[slot];
     return this.isAtHome(word, slot) ? word : -1;
   }
 
-  /** The number of the word at `start` … `end`, a new one where it is not among them yet. */
-  add(text: string, start: number, end: number): number {
+  /** The number of the word at `start` … `end` of the table's own text, a new one where it is not among them yet. */
+  add(start: number, end: number, hash = hashOf(this.codes, start, end)): number {
     if (this.words.length === this.homes.length) {
       this.grow();
     }
-    const hash = hashOf(text, start, end);
-    const slot = this.slotFor(text, start, end, hash);
+    const slot = this.slotFor(this.codes, start, end, hash);
     const known = this.slots[slot];
     if (this.isAtHome(known, slot)) {
       return known;
     }
-    const word = this.words.push(text.slice(start, end)) - 1;
+    const word = this.words.push(this.text.slice(start, end)) - 1;
+    this.starts[word] = start;
+    this.ends[word] = end;
     this.hashes[word] = hash;
     this.homes[word] = slot;
     this.slots[slot] = word;
@@ -48,13 +69,13 @@ export class WordTable {
   }
 
   /** The slot that holds the word, or the free one where it belongs. */
-  private slotFor(text: string, start: number, end: number, hash: number): number {
-    const { slots, hashes, words } = this;
+  private slotFor(codes: Codes, start: number, end: number, hash: number): number {
+    const { slots, hashes } = this;
     const last = slots.length - 1;
-    let slot = hash & last;
+    let slot = (hash ^ (hash >>> 15)) & last; // The last codes have moved the upper bits most.
     for (;;) {
       const word = slots[slot];
-      if (!this.isAtHome(word, slot) || (hashes[word] === hash && isSame(words[word], text, start, end))) {
+      if (!this.isAtHome(word, slot) || (hashes[word] === hash && this.isSame(word, codes, start, end))) {
         return slot;
       }
       slot = (slot + 1) & last;
@@ -65,16 +86,30 @@ export class WordTable {
     return word < this.words.length && this.homes[word] === slot;
   }
 
+  private isSame(word: number, codes: Codes, start: number, end: number): boolean {
+    const own = this.codes;
+    const from = this.starts[word];
+    if (this.ends[word] - from !== end - start) {
+      return false;
+    }
+    for (let i = end - start - 1; i >= 0; i--) {
+      if (own[from + i] !== codes[start + i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private grow(): void {
-    const { words, homes } = this;
-    const hashes = new Int32Array(words.length * 2);
-    hashes.set(this.hashes);
-    this.hashes = hashes;
-    this.homes = new Int32Array(words.length * 2).fill(-1); // None is at home until it is put there again.
-    this.slots = new Int32Array(words.length * 4);
+    const { length } = this.words;
+    this.starts = longer(this.starts);
+    this.ends = longer(this.ends);
+    this.hashes = longer(this.hashes);
+    this.homes = new Int32Array(length * 2).fill(-1); // None is at home until it is put there again.
+    this.slots = new Int32Array(length * 4);
     const last = this.slots.length - 1;
-    for (let word = 0; word < homes.length; word++) {
-      let slot = hashes[word] & last;
+    for (let word = 0; word < length; word++) {
+      let slot = (this.hashes[word] ^ (this.hashes[word] >>> 15)) & last;
       while (this.isAtHome(this.slots[slot], slot)) {
         slot = (slot + 1) & last;
       }
@@ -84,23 +119,19 @@ export class WordTable {
   }
 }
 
-function hashOf(text: string, start: number, end: number): number {
-  let hash = end - start;
-  for (let at = start; at < end; at++) {
-    hash = (Math.imul(hash, 31) + text.charCodeAt(at)) | 0;
-  }
-  // The low bits choose the slot; words that count up (`i1`, `i2`) would otherwise crowd neighbouring ones.
-  return hash ^ (hash >>> 15);
+function longer(array: Int32Array): Int32Array<ArrayBuffer> {
+  const made = new Int32Array(array.length * 2);
+  made.set(array);
+  return made;
 }
 
-function isSame(word: string, text: string, start: number, end: number): boolean {
-  if (word.length !== end - start) {
-    return false;
+/** The hash of a word that is one code longer; that of no code is 0. Who reads a word anyhow hands its hash over. */
+export const hashWith = (hash: number, code: number): number => Math.imul(hash ^ code, 0x01000193);
+
+function hashOf(codes: Codes, start: number, end: number): number {
+  let hash = 0;
+  for (let at = start; at < end; at++) {
+    hash = hashWith(hash, codes[at]);
   }
-  for (let i = 0; i < word.length; i++) {
-    if (word.charCodeAt(i) !== text.charCodeAt(start + i)) {
-      return false;
-    }
-  }
-  return true;
+  return hash;
 }

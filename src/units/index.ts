@@ -21,7 +21,7 @@ export {
   temperatureDifference,
   temperatureDimension,
 } from './quantity-type';
-export { readUnit } from './read-unit';
+export { isUnit, readUnit } from './read-unit';
 export { fromBase, toBase, type Unit } from './unit';
 export { type NamedUnit, namedUnits } from './unit-table';
 export { type UnitWord, unitWords } from './unit-words';

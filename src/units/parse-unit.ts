@@ -1,3 +1,4 @@
+import { codesOf } from '../text';
 import { type Dimension, dimensionless, multiplyDimensions, raiseDimension } from './dimension';
 import { powerDimension, quantityType } from './quantity-type';
 import { type Factor, readUnit, superscriptDigits } from './read-unit';
@@ -23,7 +24,7 @@ export function parseUnit(text: string): Unit | UnitProblem {
     return cached;
   }
   const factors: Factor[] = [];
-  if (readUnit(text, 0, factors) !== text.length) {
+  if (readUnit(codesOf(text), 0, factors) !== text.length) {
     const suggestion = suggestUnit(text);
     return { problem: `\`${text}\` is not a unit.`, ...(suggestion && { suggestion }) };
   }

@@ -1,3 +1,4 @@
+import { type Codes, codesOf } from '../text';
 import { type UnitWord, unitWordAt, unitWords } from './unit-words';
 
 /** One factor of a unit expression: `ft²` in a denominator is the word `ft` with the power -2. */
@@ -11,26 +12,26 @@ export interface Factor {
  * The end of the longest unit expression that starts at `offset`, or `offset` when none does. `/`, `·` and `^` belong
  * to the unit only when written tight with a unit behind them; `sink` receives the factors.
  */
-export function readUnit(text: string, offset: number, sink?: Factor[]): number {
+export function readUnit(codes: Codes, offset: number, sink?: Factor[]): number {
   let end = offset;
-  if (codeAt(text, offset) === one && codeAt(text, offset + 1) === slash) {
-    end = readDivisor(text, offset + 2, sink);
+  if (codes[offset] === one && codes[offset + 1] === slash) {
+    end = readDivisor(codes, offset + 2, sink);
     if (end === offset + 2) {
       return offset;
     }
   } else {
-    end = readFactor(text, offset, false, sink);
+    end = readFactor(codes, offset, false, sink);
     if (end === offset) {
       return offset;
     }
   }
   for (;;) {
-    const operator = codeAt(text, end);
+    const operator = codes[end];
     const next =
       operator === slash
-        ? readDivisor(text, end + 1, sink)
+        ? readDivisor(codes, end + 1, sink)
         : isDot(operator)
-          ? readFactor(text, end + 1, false, sink)
+          ? readFactor(codes, end + 1, false, sink)
           : end + 1;
     if (next === end + 1) {
       return end;
@@ -39,21 +40,24 @@ export function readUnit(text: string, offset: number, sink?: Factor[]): number 
   }
 }
 
+/** True when a text is a unit from its beginning to its end. */
+export const isUnit = (text: string): boolean => readUnit(codesOf(text), 0) === text.length;
+
 /** What follows `/`: one factor, or several in brackets. */
-function readDivisor(text: string, offset: number, sink: Factor[] | undefined): number {
-  if (text.charCodeAt(offset) !== openBracket) {
-    return readFactor(text, offset, true, sink);
+function readDivisor(codes: Codes, offset: number, sink: Factor[] | undefined): number {
+  if (codes[offset] !== openBracket) {
+    return readFactor(codes, offset, true, sink);
   }
   const mark = sink?.length ?? 0;
   let end = offset;
   do {
     const start = end + 1;
-    end = readFactor(text, start, true, sink);
+    end = readFactor(codes, start, true, sink);
     if (end === start) {
       break;
     }
-  } while (isDot(text.charCodeAt(end)));
-  if (text.charCodeAt(end) === closeBracket) {
+  } while (isDot(codes[end]));
+  if (codes[end] === closeBracket) {
     return end + 1;
   }
   if (sink) {
@@ -62,25 +66,25 @@ function readDivisor(text: string, offset: number, sink: Factor[] | undefined): 
   return offset;
 }
 
-function readFactor(text: string, offset: number, below: boolean, sink: Factor[] | undefined): number {
-  const end = unitWordEnd(text, offset);
+function readFactor(codes: Codes, offset: number, below: boolean, sink: Factor[] | undefined): number {
+  const end = unitWordEnd(codes, offset);
   if (end === offset) {
     return offset;
   }
-  let word = unitWordAt(text, offset, end);
+  let word = unitWordAt(codes, offset, end);
   let power = 1;
   let after = end;
   if (word) {
-    const next = codeAt(text, end);
+    const next = codes[end];
     if (next === caret || next > 127) {
-      const exponent = readExponent(text, end);
+      const exponent = readExponent(codes, end);
       power = exponent.power;
       after = exponent.end;
     }
   } else {
     // `mm2`: a digit stands for the exponent of a length only, because `V2` is a name.
-    power = codeAt(text, end - 1) - 48;
-    word = power === 2 || power === 3 ? unitWordAt(text, offset, end - 1) : undefined;
+    power = codes[end - 1] - 48;
+    word = power === 2 || power === 3 ? unitWordAt(codes, offset, end - 1) : undefined;
     if (!word || !isLength(word)) {
       return offset;
     }
@@ -94,16 +98,16 @@ const isLength = (word: UnitWord): boolean => word.unit.dimension === unitWords.
 const notRaised = (end: number) => ({ power: 1, end });
 
 /** An exponent at `at`: `²`, `⁻¹`, `^2`, `^-1`, `^(1/2)`; nothing else is taken. */
-function readExponent(text: string, at: number): { readonly power: number; readonly end: number } {
-  const code = text.charCodeAt(at);
+function readExponent(codes: Codes, at: number): { readonly power: number; readonly end: number } {
+  const code = codes[at];
   if (code === caret) {
-    const match = exponentText.exec(text.slice(at + 1, at + 10));
+    const match = exponentText.exec(String.fromCharCode(...codes.subarray(at + 1, at + 10)));
     return match
       ? { power: Number(match[1] ?? match[3]) / Number(match[2] ?? 1), end: at + 1 + match[0].length }
       : notRaised(at);
   }
   const minus = code === superscriptMinus;
-  const digit = superscriptDigits.indexOf(text.charAt(minus ? at + 1 : at));
+  const digit = superscriptDigits.indexOf(String.fromCharCode(codes[minus ? at + 1 : at]));
   return digit > 0 ? { power: minus ? -digit : digit, end: minus ? at + 2 : at + 1 } : notRaised(at);
 }
 
@@ -135,23 +139,20 @@ const isWordPart = (c: number): boolean =>
     : c === 0xb5 || c === 0x3a9 || c === 0x3bc || (c >= 0x2080 && c <= 0x209c) || letter.test(String.fromCharCode(c));
 
 /** The end of the word at `at` that could name a unit: letters and digits, after `°` or `Δ°`; or a lone sign. */
-function unitWordEnd(text: string, at: number): number {
-  const first = codeAt(text, at);
+function unitWordEnd(codes: Codes, at: number): number {
+  const first = codes[at];
   if (isLoneSign(first)) {
-    return isWordPart(codeAt(text, at + 1)) ? at : at + 1;
+    return isWordPart(codes[at + 1]) ? at : at + 1;
   }
   if (first >= 48 && first <= 57) {
     return at;
   }
-  let end = first === delta && codeAt(text, at + 1) === degree ? at + 1 : at;
-  if (codeAt(text, end) === degree) {
+  let end = first === delta && codes[at + 1] === degree ? at + 1 : at;
+  if (codes[end] === degree) {
     end++;
   }
-  while (isWordPart(codeAt(text, end))) {
+  while (isWordPart(codes[end])) {
     end++;
   }
   return end;
 }
-
-/** 0 past the end: the NaN that `charCodeAt` gives there would make every comparison of codes one of floats. */
-const codeAt = (text: string, at: number): number => (at < text.length ? text.charCodeAt(at) : 0);

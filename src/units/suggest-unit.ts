@@ -1,4 +1,4 @@
-import { readUnit } from './read-unit';
+import { isUnit } from './read-unit';
 import { namedUnits } from './unit-table';
 import { unitWords } from './unit-words';
 
@@ -13,11 +13,9 @@ export function suggestUnit(text: string): string | undefined {
     .replace(/\s*[*·⋅×-]\s*|\s+/g, '·')
     .replace(/([^/·]+)/g, (word) => {
       const [, base, exponent] = /^(.*?)(\^?-?[0-9]|[²³])?$/.exec(word) as RegExpExecArray;
-      return unitWords.has(word) || readUnit(word, 0) === word.length
-        ? word
-        : (suggestWord(base) ?? base) + (exponent ?? '');
+      return unitWords.has(word) || isUnit(word) ? word : (suggestWord(base) ?? base) + (exponent ?? '');
     });
-  return tidy !== '' && tidy !== text && readUnit(tidy, 0) === tidy.length ? tidy : undefined;
+  return tidy !== '' && tidy !== text && isUnit(tidy) ? tidy : undefined;
 }
 
 /** Words that people write for units and that are no change of case or number away from one. */

@@ -1,4 +1,4 @@
-import { WordTable } from '../text';
+import { type Codes, WordTable } from '../text';
 import { type NamedUnit, namedUnits } from './unit-table';
 
 /** A word that names a unit, its prefix included: `mA`, `kohm`, `kcmil`. */
@@ -42,12 +42,12 @@ function* words(): Generator<[string, UnitWord]> {
 /** Every word that is read as a unit. */
 export const unitWords: ReadonlyMap<string, UnitWord> = new Map(words());
 
-const table = new WordTable(unitWords.keys());
+const table = WordTable.of(unitWords.keys());
 const inTable = [...unitWords.values()];
 
 /** The unit that the word at `start` … `end` of a text names; undefined when it names none. */
-export function unitWordAt(text: string, start: number, end: number): UnitWord | undefined {
-  const found = end - start > longestUnitWord ? -1 : table.find(text, start, end);
+export function unitWordAt(codes: Codes, start: number, end: number): UnitWord | undefined {
+  const found = end - start > longestUnitWord ? -1 : table.find(codes, start, end);
   return found < 0 ? undefined : inTable[found];
 }
 

@@ -1,11 +1,12 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
+import { codesOf } from '../../src/text';
 import { parseUnit, readUnit, unitWords } from '../../src/units';
 
 /** What is read of `text` behind a number and a space. */
 const read = (text: string): string => {
   const line = `5 ${text}`;
-  return line.slice(2, readUnit(line, 2));
+  return line.slice(2, readUnit(codesOf(line), 2));
 };
 
 describe('readUnit', () => {
@@ -67,7 +68,7 @@ describe('readUnit', () => {
     fc.assert(
       fc.property(fc.array(parts), (pieces) => {
         const text = pieces.join('');
-        const end = readUnit(text, 0);
+        const end = readUnit(codesOf(text), 0);
         assert.ok(end >= 0 && end <= text.length);
         assert.ok(!('problem' in parseUnit(text.slice(0, end))), text.slice(0, end));
       }),

@@ -1,3 +1,4 @@
+import { codesOf } from '../../text';
 import { Reader } from './parsing/reader';
 import { readStatement } from './parsing/statements';
 import { TreeBuilder } from './parsing/tree-builder';
@@ -8,14 +9,16 @@ import type { UnitReader } from './unit-reader';
 import type { Vocabulary } from './vocabulary';
 
 const builder = new TreeBuilder();
+let kept = codesOf('');
 
 /**
  * Reads a cell. Never throws and always ends: what cannot be read becomes an Error node and a diagnostic, and
  * reading goes on at the next line. `units` finds where a unit ends, `vocabulary` holds the words of sizes.
  */
 export function parse(text: string, vocabulary: Vocabulary, units: UnitReader): SyntaxTree {
-  builder.reset();
-  const reader = new Reader(text, vocabulary, units, builder);
+  kept = codesOf(text, kept);
+  builder.begin(text, kept);
+  const reader = new Reader(text, kept, vocabulary, units, builder);
   const statements: number[] = [];
   let outer = -1;
   while (reader.beginLine()) {

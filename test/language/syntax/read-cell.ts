@@ -10,9 +10,10 @@ const power = '(?:\\^-?\\d|[²³])?';
 const unit = new RegExp(`(?:1/)?${name}${power}(?:[/·]${name}${power})*(?![\\p{L}\\p{N}_])`, 'uy');
 
 const stubUnits: UnitReader = {
-  readUnit(text, offset) {
-    unit.lastIndex = offset;
-    return unit.test(text) ? unit.lastIndex : offset;
+  readUnit(codes, offset) {
+    const text = String.fromCharCode(...codes.subarray(offset, offset + 200)); // Longer than any unit.
+    unit.lastIndex = 0;
+    return unit.test(text) ? offset + unit.lastIndex : offset;
   },
 };
 

@@ -1,5 +1,5 @@
 import type { Diagnostic, Span } from '../../../text';
-import { readUnit } from '../../../units';
+import { isUnit, readUnit } from '../../../units';
 import type { Library } from '../../library';
 import type { GivenRows } from '../../program';
 import { parse } from '../../syntax/parser';
@@ -201,7 +201,7 @@ const saysNothingMore: ReadonlySet<string> = new Set(['unexpected-text', 'missin
 function readHeading(text: string): { name: string; unit: string } {
   const [, title, round, square] = /^(.*?)\s*(?:\(([^()]*)\)|\[([^[\]]*)\])?$/su.exec(text)!;
   const unit = (round ?? square ?? '').trim();
-  const isUnit = unit !== '' && readUnit(unit, 0) === unit.length;
-  const name = (isUnit ? title : text).replace(/[^\p{L}\p{N}_]+/gu, '_').replace(/^[\d_]+|_+$/gu, '');
-  return { name, unit: isUnit ? unit : '' };
+  const hasUnit = unit !== '' && isUnit(unit);
+  const name = (hasUnit ? title : text).replace(/[^\p{L}\p{N}_]+/gu, '_').replace(/^[\d_]+|_+$/gu, '');
+  return { name, unit: hasUnit ? unit : '' };
 }

@@ -1,3 +1,4 @@
+import { type Codes, codesOf } from '../../../text';
 import { isBroken, nodesBelow } from '../navigation';
 import { isBlank, isLineBreak, isNameStart, lineEnd, nameEnd } from '../scanning/characters';
 import { isPair, signToken } from '../scanning/signs';
@@ -38,25 +39,26 @@ export interface PieceOfText {
 /** The whole cell as pieces with white space between them. */
 export function piecesOf(tree: SyntaxTree): PieceOfText[] {
   const pieces: PieceOfText[] = [];
+  const codes = codesOf(tree.text);
   let at = 0;
   for (const statement of tree.statements) {
-    readBetween(tree.text, at, tree.starts[statement], pieces);
+    readBetween(tree.text, codes, at, tree.starts[statement], pieces);
     if (isBroken(tree, statement)) {
       pieces.push({ piece: Piece.Raw, start: tree.starts[statement], end: tree.ends[statement] });
     } else {
-      readStatement(tree, statement, pieces);
+      readStatement(tree, codes, statement, pieces);
     }
     at = tree.ends[statement];
   }
-  readBetween(tree.text, at, tree.text.length, pieces);
+  readBetween(tree.text, codes, at, tree.text.length, pieces);
   return pieces;
 }
 
-function readStatement(tree: SyntaxTree, statement: number, pieces: PieceOfText[]): void {
+function readStatement(tree: SyntaxTree, codes: Codes, statement: number, pieces: PieceOfText[]): void {
   let at = tree.starts[statement];
   const add = (piece: Piece, start: number, end: number) => {
     if (end > start) {
-      readBetween(tree.text, at, start, pieces);
+      readBetween(tree.text, codes, at, start, pieces);
       pieces.push({ piece, start, end });
       at = end;
     }
@@ -83,7 +85,7 @@ function readStatement(tree: SyntaxTree, statement: number, pieces: PieceOfText[
     const { piece, start, end } = later.pop()!;
     add(piece, start, end);
   }
-  readBetween(tree.text, at, tree.ends[statement], pieces);
+  readBetween(tree.text, codes, at, tree.ends[statement], pieces);
 }
 
 const isEmptyBrackets = (tree: SyntaxTree, node: number): boolean => tree.kinds[node] === Node.List;
@@ -97,23 +99,23 @@ function trimmedEnd(text: string, end: number): number {
 }
 
 /** Signs, words of the language and comments, which are no nodes of the tree. */
-function readBetween(text: string, from: number, to: number, pieces: PieceOfText[]): void {
+function readBetween(text: string, codes: Codes, from: number, to: number, pieces: PieceOfText[]): void {
   let at = from;
   while (at < to) {
-    const c = text.charCodeAt(at);
+    const c = codes[at];
     if (isBlank(c) || isLineBreak(c)) {
       at++;
       continue;
     }
     const start = at;
-    if (c === 47 && text.charCodeAt(at + 1) === 47) {
+    if (c === 47 && codes[at + 1] === 47) {
       at = lineEnd(text, at);
       pieces.push({ piece: Piece.Comment, start, end: trimmedEnd(text, at) });
     } else if (isNameStart(c)) {
-      at = nameEnd(text, at);
+      at = nameEnd(codes, at);
       pieces.push({ piece: Piece.Word, start, end: at });
     } else {
-      const next = text.charCodeAt(at + 1);
+      const next = codes[at + 1];
       at += isPair(c, next) ? 2 : 1;
       pieces.push({ piece: signPiece(signToken(c, next), pieces.at(-1)?.piece), start, end: at });
     }

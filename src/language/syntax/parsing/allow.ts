@@ -5,13 +5,13 @@ import type { Reader } from './reader';
 
 /** `allow lint-id "reason"` */
 export function readAllow(r: Reader, start: number): number {
-  const { tree, text } = r;
+  const { tree, text, codes } = r;
   const example = 'allow voltage-drop "sized by the supplier"';
   r.advance();
   let lint: number;
-  if (nameEnd(text, r.start) > r.start) {
-    const end = hyphenatedEnd(text, r.start);
-    lint = tree.name(r.text, r.start, end);
+  if (nameEnd(codes, r.start) > r.start) {
+    const end = hyphenatedEnd(codes, r.start);
+    lint = tree.name(r.start, end);
     r.lastStart = r.start;
     r.resume(end);
   } else {

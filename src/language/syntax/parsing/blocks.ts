@@ -33,11 +33,11 @@ export function readIndented(r: Reader, last: number, read: (r: Reader) => numbe
 
 /** `name = f` and the indented `field: expression` lines below it; -1 when what stands below are no fields. */
 export function readBlock(r: Reader, start: number, name: number, callee: number): number {
-  const { tree, text } = r;
+  const { tree, text, codes } = r;
   const below = r.lookBelow();
-  const end = nameEnd(text, below);
-  const next = skipBlanks(text, end);
-  const isField = end > below && (next >= text.length || ':\n\r'.includes(text.charAt(next)) || isAssign(text, next));
+  const end = nameEnd(codes, below);
+  const next = skipBlanks(codes, end);
+  const isField = end > below && (next >= text.length || ':\n\r'.includes(text.charAt(next)) || isAssign(codes, next));
   if (!isField) {
     return -1;
   }

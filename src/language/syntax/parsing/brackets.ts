@@ -80,7 +80,7 @@ function close(r: Reader, token: Token, sign: string, openStart: number, openEnd
 function readArgument(r: Reader): number {
   const { tree, start } = r;
   const at = isWordToken(r.token) ? r.afterToken() : -1;
-  const isNamed = at >= 0 && (r.text.charCodeAt(at) === 58 || isAssign(r.text, at));
+  const isNamed = at >= 0 && (r.codes[at] === 58 || isAssign(r.codes, at));
   if (!isNamed) {
     const expression = readExpression(r);
     return tree.parent(Node.Argument, tree.starts[expression], tree.ends[expression], expression);
@@ -106,7 +106,7 @@ export function reportEqualsForColon(r: Reader, what: string): void {
 
 /** Where the white space before the current token begins, so that `name = 5` turns into `name: 5`. */
 function skipBack(r: Reader): number {
-  return skipBlanks(r.text, r.lastEnd) === r.start ? r.lastEnd : r.start;
+  return skipBlanks(r.codes, r.lastEnd) === r.start ? r.lastEnd : r.start;
 }
 
 const beginsItem = (token: Token): boolean =>

@@ -235,11 +235,11 @@ function reportChain(r: Reader, middle: number): void {
 
 /** `expression in unit`; the unit is any word, so that the checker can say which unit was meant. */
 function readConversion(r: Reader, left: number): number {
-  const { tree, text } = r;
-  const from = skipBlanks(text, r.end);
-  let end = r.units.readUnit(text, from);
+  const { tree, codes } = r;
+  const from = skipBlanks(codes, r.end);
+  let end = r.units.readUnit(codes, from);
   if (end <= from) {
-    end = nameEnd(text, from);
+    end = nameEnd(codes, from);
   }
   if (end <= from) {
     r.report(
@@ -252,7 +252,7 @@ function readConversion(r: Reader, left: number): number {
     return left;
   }
   const node = tree.parent(Node.Convert, tree.starts[left], end, left);
-  tree.setUnit(node, tree.unitTexts.add(text, from, end), from, end);
+  tree.setUnit(node, tree.unitTexts.add(from, end), from, end);
   r.lastStart = from;
   r.resume(end);
   return node;

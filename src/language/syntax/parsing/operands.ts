@@ -1,5 +1,4 @@
-import { isDigit, isNameStart, nameEnd } from '../scanning/characters';
-import { isQuote } from '../scanning/scanner';
+import { isDigit, isNameStart, isQuote, nameEnd } from '../scanning/characters';
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
 import { readBrackets, readGroup } from './brackets';
@@ -51,7 +50,7 @@ function readName(r: Reader): number {
     r.advance();
     return readOverRange(r, start);
   }
-  if (mayBeNumbered(r.text.charCodeAt(r.afterToken())) && r.vocabulary.alwaysSizeUnits.has(r.currentText)) {
+  if (mayBeNumbered(r.codes[r.afterToken()]) && r.vocabulary.alwaysSizeUnits.has(r.currentText)) {
     const turned = readTurnedSize(r, start);
     if (turned >= 0) {
       return turned;
@@ -70,16 +69,16 @@ const mayBeNumbered = (c: number): boolean => isDigit(c) || c === 35 || c === 78
 
 function followsWord(r: Reader, word: string): boolean {
   const at = r.afterToken();
-  return nameEnd(r.text, at) === at + word.length && r.text.startsWith(word, at);
+  return nameEnd(r.codes, at) === at + word.length && r.text.startsWith(word, at);
 }
 
 /** A word of the vocabulary with a hyphen in it (`XHHW-2`) is one name, not a subtraction. */
 function joinHyphens(r: Reader): void {
-  const { text, vocabulary } = r;
+  const { text, codes, vocabulary } = r;
   let end = r.end;
-  while (text.charCodeAt(end) === 45) {
+  while (codes[end] === 45) {
     let next = end + 1;
-    while (isWordPart(text.charCodeAt(next))) {
+    while (isWordPart(codes[next])) {
       next++;
     }
     if (next === end + 1) {
@@ -87,7 +86,7 @@ function joinHyphens(r: Reader): void {
     }
     const word = text.slice(r.start, next);
     if (vocabulary.hyphenatedWords.has(word) || vocabulary.designationWords.has(word)) {
-      r.end = next;
+      r.endName(next);
     }
     end = next;
   }

@@ -1,38 +1,40 @@
+import type { Codes } from '../../../text';
 import { hyphenatedEnd, isDigit, isNameStart, nameEnd, skipBlanks } from '../scanning/characters';
-import { Token, wordToken } from '../scanning/token';
+import { Token } from '../scanning/token';
+import { isTheWord, tokenOfWord, wordAt } from '../scanning/words';
 import { Node } from '../tree';
 import { type Reader, replace } from './reader';
 import { readMisspeltSize } from './sizes';
 
 /** Reads a number, a number with its unit, or a size with its words (`12 AWG Cu THHN`). */
 export function readNumberOrSize(r: Reader): number {
-  const { text, tree, start } = r;
+  const { codes, tree, start } = r;
   const { value, decimals } = r.number;
   let numberEnd = r.end;
-  if (text.charCodeAt(numberEnd) === 47) {
+  if (codes[numberEnd] === 47) {
     const end = aughtSizeEnd(r, start);
     if (end > 0) {
-      return readDesignation(r, start, skipBlanks(text, numberEnd + 2), end, value);
+      return readDesignation(r, start, skipBlanks(codes, numberEnd + 2), end, value);
     }
   }
   let number = value;
-  const c = text.charCodeAt(numberEnd);
-  if ((c === 44 || c === 95) && isDigit(text.charCodeAt(numberEnd + 1))) {
+  const c = codes[numberEnd];
+  if ((c === 44 || c === 95) && isDigit(codes[numberEnd + 1])) {
     const end = separatedEnd(r, start, numberEnd);
     if (end > 0) {
       number = r.number.value;
       numberEnd = end;
     }
   }
-  const at = skipBlanks(text, numberEnd);
-  const known = isUnitStart(text, at) ? r.units.readUnit(text, at) : at;
-  if (known === at && mayGoOnAsSize(text, numberEnd, at)) {
+  const at = skipBlanks(codes, numberEnd);
+  const known = isUnitStart(codes, at) ? r.units.readUnit(codes, at) : at;
+  if (known === at && mayGoOnAsSize(codes, numberEnd, at)) {
     const misspelt = readMisspeltSize(r, start, numberEnd);
     if (misspelt >= 0) {
       return misspelt;
     }
   }
-  const unitEnd = isUnitStart(text, at) ? endOfUnit(r, at, known) : at;
+  const unitEnd = isUnitStart(codes, at) ? endOfUnit(r, at, known) : at;
   if (unitEnd === at) {
     const node = tree.leaf(Node.Number, start, numberEnd);
     tree.numbers[node] = number;
@@ -41,7 +43,7 @@ export function readNumberOrSize(r: Reader): number {
     r.resume(numberEnd);
     return node;
   }
-  const unit = tree.unitTexts.add(text, at, unitEnd);
+  const unit = tree.unitTexts.add(at, unitEnd);
   if (r.isSizeUnit(unit) && beginsDesignation(r, unit, unitEnd)) {
     return readDesignation(r, start, at, unitEnd, number);
   }
@@ -56,10 +58,10 @@ export function readNumberOrSize(r: Reader): number {
 
 /** `#12 Cu`, `#1/0 AWG Al`: a wire size after its sign. */
 export function readHash(r: Reader): number {
-  const { text, start } = r;
+  const { text, codes, start } = r;
   const digits = r.end;
   let end = digits;
-  while (isDigit(text.charCodeAt(end))) {
+  while (isDigit(codes[end])) {
     end++;
   }
   if (end === digits) {
@@ -72,12 +74,12 @@ export function readHash(r: Reader): number {
     return r.take(Node.Error);
   }
   const value = Number(text.slice(digits, end));
-  if (text.charCodeAt(end) === 47 && text.charCodeAt(end + 1) === 48) {
+  if (codes[end] === 47 && codes[end + 1] === 48) {
     end += 2;
   }
-  const at = skipBlanks(text, end);
-  if (isNameStart(text.charCodeAt(at))) {
-    const unitEnd = endOfUnit(r, at, r.units.readUnit(text, at));
+  const at = skipBlanks(codes, end);
+  if (isNameStart(codes[at])) {
+    const unitEnd = endOfUnit(r, at, r.units.readUnit(codes, at));
     if (unitEnd > at && r.vocabulary.sizeUnits.has(text.slice(at, unitEnd))) {
       return readDesignation(r, start, at, unitEnd, value);
     }
@@ -86,25 +88,22 @@ export function readHash(r: Reader): number {
 }
 
 /** False where nothing behind a number could make a size of it, as behind most: no hyphen, no slash, no word. */
-function mayGoOnAsSize(text: string, numberEnd: number, at: number): boolean {
-  const c = text.charCodeAt(numberEnd);
-  return c === 45 || c === 47 || isNameStart(text.charCodeAt(at));
+function mayGoOnAsSize(codes: Codes, numberEnd: number, at: number): boolean {
+  const c = codes[numberEnd];
+  return c === 45 || c === 47 || isNameStart(codes[at]);
 }
 
 /** The end of a size such as `1/0 AWG` that begins at `start`; 0 when it is a division. */
 function aughtSizeEnd(r: Reader, start: number): number {
-  const { text } = r;
+  const { text, codes } = r;
   const slash = r.end;
   const isAught =
-    slash === start + 1 &&
-    text.charCodeAt(slash + 1) === 48 &&
-    !isDigit(text.charCodeAt(slash + 2)) &&
-    text.charCodeAt(slash + 2) !== 46;
+    slash === start + 1 && codes[slash + 1] === 48 && !isDigit(codes[slash + 2]) && codes[slash + 2] !== 46;
   if (!isAught) {
     return 0;
   }
-  const at = skipBlanks(text, slash + 2);
-  const end = isNameStart(text.charCodeAt(at)) ? endOfUnit(r, at, r.units.readUnit(text, at)) : at;
+  const at = skipBlanks(codes, slash + 2);
+  const end = isNameStart(codes[at]) ? endOfUnit(r, at, r.units.readUnit(codes, at)) : at;
   return end > at && r.vocabulary.sizeUnits.has(text.slice(at, end)) ? end : 0;
 }
 
@@ -115,16 +114,16 @@ function beginsDesignation(r: Reader, unit: number, unitEnd: number): boolean {
 
 /** A size whose unit, if it has one, begins at `unitStart`, and the words behind it. */
 function readDesignation(r: Reader, start: number, unitStart: number, sizeEnd: number, value: number): number {
-  const { tree, text } = r;
+  const { tree, codes } = r;
   const size = tree.leaf(Node.Size, start, sizeEnd);
   tree.numbers[size] = value;
   if (unitStart < sizeEnd) {
-    tree.setUnit(size, tree.unitTexts.add(text, unitStart, sizeEnd), unitStart, sizeEnd);
+    tree.setUnit(size, tree.unitTexts.add(unitStart, sizeEnd), unitStart, sizeEnd);
   }
   let last = size;
   let end = sizeEnd;
   for (let next = wordEnd(r, end); next > 0; next = wordEnd(r, end)) {
-    last = tree.link(last, tree.leaf(Node.Word, skipBlanks(text, end), next));
+    last = tree.link(last, tree.leaf(Node.Word, skipBlanks(codes, end), next));
     end = next;
   }
   r.lastStart = tree.starts[last];
@@ -134,21 +133,21 @@ function readDesignation(r: Reader, start: number, unitStart: number, sizeEnd: n
 
 /** The end of the designation word that follows `at` on its line, 0 when none does. A word nobody knows counts, so that it can be named as wrong. */
 function wordEnd(r: Reader, at: number): number {
-  const { text } = r;
-  const from = skipBlanks(text, at);
-  const end = from > at ? hyphenatedEnd(text, from) : from;
-  return end > from && isFreeWord(text, from, nameEnd(text, from)) ? end : 0;
+  const { codes } = r;
+  const from = skipBlanks(codes, at);
+  const end = from > at ? hyphenatedEnd(codes, from) : from;
+  return end > from && isFreeWord(codes, from, nameEnd(codes, from)) ? end : 0;
 }
 
 /** True for a word that is neither reserved nor the `from` or `to` of an input. */
-const isFreeWord = (text: string, start: number, end: number): boolean =>
-  wordToken(text, start, end) === Token.Name &&
-  !(end - start === 4 && text.startsWith('from', start)) &&
-  !(end - start === 2 && text.startsWith('to', start));
+function isFreeWord(codes: Codes, start: number, end: number): boolean {
+  const word = wordAt(codes, start, end);
+  return tokenOfWord(word) === Token.Name && !isTheWord(word, 'from') && !isTheWord(word, 'to');
+}
 
-const isUnitStart = (text: string, at: number): boolean => {
-  const c = text.charCodeAt(at);
-  return isNameStart(c) || c === 37 || c === 0xb0 || (c === 49 && text.charCodeAt(at + 1) === 47);
+const isUnitStart = (codes: Codes, at: number): boolean => {
+  const c = codes[at];
+  return isNameStart(c) || c === 37 || c === 0xb0 || (c === 49 && codes[at + 1] === 47);
 };
 
 /**
@@ -156,39 +155,39 @@ const isUnitStart = (text: string, at: number): boolean => {
  * one, so that the checker can say which was meant.
  */
 function endOfUnit(r: Reader, at: number, end: number): number {
-  const { text } = r;
+  const { text, codes } = r;
   if (end === at + 2 && text.startsWith('in', at)) {
     return convertsAfter(r, end) ? at : end;
   }
   if (end > at) {
     return end;
   }
-  const word = nameEnd(text, at);
+  const word = nameEnd(codes, at);
   const isTimes = word === at + 1 && (text[at] === 'x' || text[at] === 'X');
-  return word > at && !isTimes && isFreeWord(text, at, word) ? word : at;
+  return word > at && !isTimes && isFreeWord(codes, at, word) ? word : at;
 }
 
 /** `5 in` is inches; `0.05 in %` converts, because a unit follows that cannot follow inches. */
 function convertsAfter(r: Reader, end: number): boolean {
-  const { text } = r;
-  const next = skipBlanks(text, end);
-  if (next === end || !isUnitStart(text, next)) {
+  const { codes } = r;
+  const next = skipBlanks(codes, end);
+  if (next === end || !isUnitStart(codes, next)) {
     return false;
   }
-  const word = nameEnd(text, next);
-  const isKeyword = word > next && wordToken(text, next, word) !== Token.Name;
-  return !isKeyword && r.units.readUnit(text, next) > next;
+  const word = nameEnd(codes, next);
+  const isKeyword = word > next && tokenOfWord(wordAt(codes, next, word)) !== Token.Name;
+  return !isKeyword && r.units.readUnit(codes, next) > next;
 }
 
 /** The end of a number written with separators, reported; 0 when the comma parts two values. */
 function separatedEnd(r: Reader, start: number, numberEnd: number): number {
-  const { text } = r;
+  const { text, codes } = r;
   let end = numberEnd;
   let groups = 0;
   for (;;) {
-    const c = text.charCodeAt(end);
+    const c = codes[end];
     let next = end + 1;
-    while (isDigit(text.charCodeAt(next))) {
+    while (isDigit(codes[next])) {
       next++;
     }
     const isGroup = c === 44 ? next === end + 4 : c === 95 && next > end + 1;
@@ -200,12 +199,12 @@ function separatedEnd(r: Reader, start: number, numberEnd: number): number {
   }
   const wholeStart = text.slice(start, numberEnd);
   if (groups > 0 && !wholeStart.includes('.') && wholeStart !== '0') {
-    if (text.charCodeAt(end) === 46 && isDigit(text.charCodeAt(end + 1))) {
-      for (end++; isDigit(text.charCodeAt(end)); end++) {}
+    if (codes[end] === 46 && isDigit(codes[end + 1])) {
+      for (end++; isDigit(codes[end]); end++) {}
     }
     const plain = text.slice(start, end).replace(/[,_]/g, '');
     const fixes = [...replace(`Write ${plain}`, start, end, plain, false)];
-    if (r.depth > 0 && text.charCodeAt(numberEnd) === 44) {
+    if (r.depth > 0 && codes[numberEnd] === 44) {
       fixes.push(...replace('Part the values by a comma and a space', numberEnd, numberEnd + 1, ', ', false));
     }
     r.number.value = Number(plain);
@@ -218,11 +217,11 @@ function separatedEnd(r: Reader, start: number, numberEnd: number): number {
     );
     return end;
   }
-  if (r.depth > 0 || text.charCodeAt(numberEnd) !== 44) {
+  if (r.depth > 0 || codes[numberEnd] !== 44) {
     return 0;
   }
   end = numberEnd + 1;
-  while (isDigit(text.charCodeAt(end))) {
+  while (isDigit(codes[end])) {
     end++;
   }
   const plain = text.slice(start, end).replaceAll('.', '').replace(',', '.');

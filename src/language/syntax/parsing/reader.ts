@@ -1,5 +1,4 @@
-import type { Diagnostic, Fix } from '../../../text';
-import { skipBlanks } from '../scanning/characters';
+import type { Codes, Diagnostic, Fix } from '../../../text';
 import { Scanner } from '../scanning/scanner';
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
@@ -22,11 +21,12 @@ export class Reader extends Scanner {
 
   constructor(
     text: string,
+    codes: Codes,
     readonly vocabulary: Vocabulary,
     readonly units: UnitReader,
     readonly tree: TreeBuilder,
   ) {
-    super(text);
+    super(text, codes);
   }
 
   /** True when nothing more stands here: at the line's end, and in a table at the cell's. */
@@ -67,7 +67,7 @@ export class Reader extends Scanner {
   /** A node for the current token, which is passed. */
   take(kind: Node): number {
     const node =
-      kind === Node.Name ? this.tree.name(this.text, this.start, this.end) : this.tree.leaf(kind, this.start, this.end);
+      kind === Node.Name ? this.tree.name(this.start, this.end, this.hash) : this.tree.leaf(kind, this.start, this.end);
     this.advance();
     return node;
   }
@@ -98,13 +98,6 @@ export class Reader extends Scanner {
   isSizeUnit(unit: number): boolean {
     this.sizeUnits[unit] ??= this.vocabulary.sizeUnits.has(this.tree.unitTexts.words[unit]);
     return this.sizeUnits[unit];
-  }
-
-  /** End of the unit that stands at `at` or after white space there; `at` itself when none does. */
-  unitEnd(at: number): number {
-    const from = skipBlanks(this.text, at);
-    const end = this.units.readUnit(this.text, from);
-    return end > from ? end : at;
   }
 }
 

@@ -209,7 +209,7 @@ function readRow(r: Reader, width: number): number {
 /** `name = expression`, a computed column below the rows. */
 function readColumn(r: Reader): number {
   const { tree, start } = r;
-  if (r.token !== Token.Name || !isAssign(r.text, r.afterToken())) {
+  if (r.token !== Token.Name || !isAssign(r.codes, r.afterToken())) {
     r.report(
       'unexpected-text',
       start,

@@ -21,15 +21,15 @@ export function readTurnedSize(r: Reader, start: number): number {
 
 /** `12-AWG Cu`, `1/0 Cu`, `12awg Cu`: reports a size without a proper unit and passes it; -1 when something else stands here. */
 export function readMisspeltSize(r: Reader, start: number, numberEnd: number): number {
-  const { text, vocabulary } = r;
+  const { text, codes, vocabulary } = r;
   const counted = readCountedSize(r, start, numberEnd);
   if (counted >= 0) {
     return counted;
   }
   const isHyphen = text.charCodeAt(numberEnd) === 45;
   const sizeEnd = text.startsWith('/0', numberEnd) ? numberEnd + 2 : numberEnd;
-  const at = isHyphen ? numberEnd + 1 : skipBlanks(text, sizeEnd);
-  const end = nameEnd(text, at);
+  const at = isHyphen ? numberEnd + 1 : skipBlanks(codes, sizeEnd);
+  const end = nameEnd(codes, at);
   const word = text.slice(at, end);
   const unit = foldedIn(isHyphen ? vocabulary.alwaysSizeUnits : vocabulary.sizeUnits, word);
   if (unit && (isHyphen || unit !== word)) {
@@ -52,12 +52,12 @@ export function readMisspeltSize(r: Reader, start: number, numberEnd: number): n
       ? passSize(r, start, sizeEnd, `As a division this has no value. As a size it has a unit: \`${meant}\`.`, meant)
       : -1;
   }
-  if (r.units.readUnit(text, at) > at || vocabulary.sizeUnits.has(word)) {
+  if (r.units.readUnit(codes, at) > at || vocabulary.sizeUnits.has(word)) {
     return -1;
   }
   if (!foldedIn(vocabulary.designationWords, word)) {
-    const next = skipBlanks(text, end);
-    if (!foldedIn(vocabulary.designationWords, text.slice(next, nameEnd(text, next)))) {
+    const next = skipBlanks(codes, end);
+    if (!foldedIn(vocabulary.designationWords, text.slice(next, nameEnd(codes, next)))) {
       return -1;
     }
     return passSize(r, start, end, `\`${word}\` is no unit of size. Write \`${meant}\`, kcmil or mm².`, meant);
@@ -68,18 +68,18 @@ export function readMisspeltSize(r: Reader, start: number, numberEnd: number): n
 
 /** `12/2 NM-B`, `14-3 AWG NM-B`: a size and how many there are of it in a cable. */
 function readCountedSize(r: Reader, start: number, numberEnd: number): number {
-  const { text, vocabulary } = r;
+  const { text, codes, vocabulary } = r;
   const count = /^[/-][1-9](?![\d.])/.exec(text.slice(numberEnd, numberEnd + 3));
   if (!count || !/^\d+$/.test(text.slice(start, numberEnd))) {
     return -1;
   }
   const countEnd = numberEnd + 2;
-  const at = skipBlanks(text, countEnd);
-  const end = hyphenatedEnd(text, at);
+  const at = skipBlanks(codes, countEnd);
+  const end = hyphenatedEnd(codes, at);
   const isWord =
     end > at &&
     (foldedIn(vocabulary.designationWords, text.slice(at, end)) || foldedIn(vocabulary.sizeUnits, text.slice(at, end)));
-  if (!isWord || (at === countEnd && end > at && r.units.readUnit(text, at) > at)) {
+  if (!isWord || (at === countEnd && end > at && r.units.readUnit(codes, at) > at)) {
     return -1;
   }
   const meant = `${text.slice(start, numberEnd)} ${sizeUnit(r)}`;
@@ -104,14 +104,14 @@ function foldedIn(words: ReadonlySet<string>, text: string): string | undefined 
 
 function passSize(r: Reader, start: number, end: number, message: string, meant: string): number {
   r.report('misspelt-size', start, end, message, replace(`Write ${meant}`, start, end, meant, false));
-  const { text } = r;
+  const { text, codes } = r;
   r.resume(end);
   // The words that belong to the size.
   while (
     r.token === Token.Name &&
-    foldedIn(r.vocabulary.designationWords, text.slice(r.start, hyphenatedEnd(text, r.start)))
+    foldedIn(r.vocabulary.designationWords, text.slice(r.start, hyphenatedEnd(codes, r.start)))
   ) {
-    r.resume(hyphenatedEnd(text, r.start));
+    r.resume(hyphenatedEnd(codes, r.start));
   }
   return r.tree.leaf(Node.Error, start, Math.max(end, r.lastEnd));
 }

@@ -1,6 +1,7 @@
 import { nameEnd, skipBlanks } from '../scanning/characters';
 import { holdsParameters, isAssign } from '../scanning/line-starts';
-import { statementWords, Token } from '../scanning/token';
+import { foreignWords, type statementWords, Token } from '../scanning/token';
+import { statementWordOf } from '../scanning/words';
 import { Node } from '../tree';
 import { readAllow } from './allow';
 import { readCheck } from './check';
@@ -24,7 +25,7 @@ function readKind(r: Reader): number {
   const { token, start } = r;
   if (isWordToken(token)) {
     const next = r.afterToken();
-    if (isAssign(r.text, next)) {
+    if (isAssign(r.codes, next)) {
       return readDefinition(r);
     }
     if (token === Token.Name) {
@@ -36,10 +37,10 @@ function readKind(r: Reader): number {
       if (word) {
         return readers[word](r, start);
       }
-      if (r.text.charCodeAt(next) === 58) {
+      if (r.codes[next] === 58) {
         return readDefinition(r);
       }
-      if (r.text.charCodeAt(next) === 40 && holdsParameters(r.text, next)) {
+      if (r.codes[next] === 40 && holdsParameters(r.codes, next)) {
         return readFunction(r, start);
       }
     }
@@ -50,9 +51,9 @@ function readKind(r: Reader): number {
 
 /** `let a = 5`, as other languages begin a definition: reports the word, and leaves the rest as what cannot be read; else -1. */
 function readForeignStart(r: Reader, next: number): number {
-  const word = ['let', 'var', 'const', 'set', 'def'].find((candidate) => r.isWord(candidate));
-  const end = nameEnd(r.text, next);
-  if (!word || end === next || !isAssign(r.text, skipBlanks(r.text, end))) {
+  const word = foreignWords.find((candidate) => r.isWord(candidate));
+  const end = nameEnd(r.codes, next);
+  if (!word || end === next || !isAssign(r.codes, skipBlanks(r.codes, end))) {
     return -1;
   }
   const { start } = r;
@@ -71,7 +72,7 @@ type StatementWord = (typeof statementWords)[number];
 
 /** The word that makes this line a statement of its own; none when the word is used as an ordinary name. */
 function statementWordAt(r: Reader, next: number): StatementWord | undefined {
-  const word = statementWords.find((candidate) => r.isWord(candidate));
+  const word = statementWordOf(r.word);
   if (!word) {
     return undefined;
   }

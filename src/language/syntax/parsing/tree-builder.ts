@@ -1,4 +1,4 @@
-import { type Diagnostic, WordTable } from '../../../text';
+import { type Codes, type Diagnostic, WordTable } from '../../../text';
 import { type Comment, Node, type SyntaxTree } from '../tree';
 
 /**
@@ -29,8 +29,8 @@ export class TreeBuilder {
     this.grow(1024);
   }
 
-  /** Begins a new tree. All that most nodes lack is cleared at once for all of them. */
-  reset(): void {
+  /** Begins the tree of a text. All that most nodes lack is cleared at once for all of them. */
+  begin(text: string, codes: Codes): void {
     const { count } = this;
     this.firstChildren.fill(-1, 0, count);
     this.nextSiblings.fill(-1, 0, count);
@@ -43,8 +43,8 @@ export class TreeBuilder {
     this.names.fill(-1, 0, count);
     this.heights.fill(0, 0, count);
     this.count = 0;
-    this.unitTexts.clear();
-    this.nameTexts.clear();
+    this.unitTexts.begin(text, codes);
+    this.nameTexts.begin(text, codes);
   }
 
   /** A node without children. */
@@ -79,10 +79,10 @@ export class TreeBuilder {
     return next;
   }
 
-  /** A Name that stands at `start` … `end` of the text. */
-  name(text: string, start: number, end: number): number {
+  /** A Name that stands at `start` … `end` of the text; `hash` is that of its codes. */
+  name(start: number, end: number, hash?: number): number {
     const node = this.leaf(Node.Name, start, end);
-    this.names[node] = this.nameTexts.add(text, start, end);
+    this.names[node] = this.nameTexts.add(start, end, hash);
     return node;
   }
 

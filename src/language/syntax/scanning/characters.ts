@@ -1,80 +1,103 @@
+import type { Codes } from '../../../text';
+
 /**
  * Which characters make names, numbers and white space. Names are Latin and Greek letters, digits, `_` and subscript
  * digits; the ohm sign and the micro sign count as letters because units begin with them.
  */
 
-const nameStart = 1;
-const namePart = 2;
-const digit = 4;
+/** What a token that begins with a character may be. */
+export enum Character {
+  /** A sign, or nothing known. */
+  Sign,
+  Letter,
+  Digit,
+  Blank,
+  LineBreak,
+  Quote,
+  /** May stand in a name, but not begin it: subscripts, as in `R₂`. */
+  NamePart,
+}
 
+/** For each code below 128, because nearly all are. */
 const ascii = new Uint8Array(128);
 for (let c = 0; c < 128; c++) {
-  const isDigit = c >= 48 && c <= 57;
   const isLetter = (c >= 65 && c <= 90) || (c >= 97 && c <= 122) || c === 95;
-  ascii[c] = isDigit ? digit | namePart : isLetter ? nameStart | namePart : 0;
+  ascii[c] = isLetter ? Character.Letter : c >= 48 && c <= 57 ? Character.Digit : Character.Sign;
+}
+ascii[34] = Character.Quote;
+for (const c of [9, 11, 12, 32]) {
+  ascii[c] = Character.Blank;
+}
+for (const c of [10, 13]) {
+  ascii[c] = Character.LineBreak;
 }
 
 const letter = /\p{L}/u;
 
-/** True for subscript digits and letters (`R₂`), which may stand in a name but not begin it. */
-const isSubscript = (c: number): boolean => c >= 0x2080 && c <= 0x209c && !(c >= 0x208a && c <= 0x208f);
+function beyondAscii(c: number): Character {
+  if ((c >= 0x370 && c <= 0x3ff && c !== 0x37e && c !== 0x387) || c === 0x2126 || c === 0xb5) {
+    return Character.Letter;
+  }
+  if (c === 0x201c || c === 0x201d || c === 0x201e) {
+    return Character.Quote; // Typographic ones, that text editors make of plain ones.
+  }
+  // No-break and thin spaces come with pasted text.
+  if (c === 0xa0 || c === 0xfeff || (c >= 0x2000 && c <= 0x200b) || c === 0x202f || c === 0x205f) {
+    return Character.Blank;
+  }
+  if (c >= 0x2080 && c <= 0x209c && !(c >= 0x208a && c <= 0x208f)) {
+    return Character.NamePart;
+  }
+  return (c < 0xd800 || c > 0xdfff) && letter.test(String.fromCharCode(c)) ? Character.Letter : Character.Sign;
+}
 
-const isOtherLetter = (c: number): boolean =>
-  (c >= 0x370 && c <= 0x3ff && c !== 0x37e && c !== 0x387) ||
-  c === 0x2126 ||
-  c === 0xb5 ||
-  (!isSubscript(c) && (c < 0xd800 || c > 0xdfff) && letter.test(String.fromCharCode(c)));
+/** What a code stands for; codes are UTF-16 units. */
+export const characterOf = (c: number): Character => (c < 128 ? ascii[c] : beyondAscii(c));
 
-/** Codes are UTF-16 units; NaN, which reading past the end of a text gives, is in no class. */
 export const isDigit = (c: number): boolean => c >= 48 && c <= 57;
 
-export const isNameStart = (c: number): boolean =>
-  c < 128 ? (ascii[c] & nameStart) !== 0 : c >= 128 && isOtherLetter(c);
+export const isNameStart = (c: number): boolean => characterOf(c) === Character.Letter;
 
-const isNamePart = (c: number): boolean =>
-  c < 128 ? (ascii[c] & namePart) !== 0 : c >= 128 && (isSubscript(c) || isOtherLetter(c));
+export function isNamePart(c: number): boolean {
+  const kind = characterOf(c);
+  return kind === Character.Letter || kind === Character.Digit || kind === Character.NamePart;
+}
 
-/** White space within a line; no-break and thin spaces come with pasted text. */
-export const isBlank = (c: number): boolean =>
-  c === 32 ||
-  c === 9 ||
-  c === 0xa0 ||
-  c === 0xfeff ||
-  (c >= 0x2000 && c <= 0x200b) ||
-  c === 0x202f ||
-  c === 0x205f ||
-  c === 11 ||
-  c === 12;
+/** White space within a line. */
+export const isBlank = (c: number): boolean => characterOf(c) === Character.Blank;
 
 export const isLineBreak = (c: number): boolean => c === 10 || c === 13;
 
+/** Plain and typographic quotation marks. */
+export const isQuote = (c: number): boolean => characterOf(c) === Character.Quote;
+
 /** The first offset from `at` on that holds no white space of the line. */
-export function skipBlanks(text: string, at: number): number {
+export function skipBlanks(codes: Codes, at: number): number {
   let offset = at;
-  while (isBlank(text.charCodeAt(offset))) {
+  while (isBlank(codes[offset])) {
     offset++;
   }
   return offset;
 }
 
 /** The end of the name that begins at `at`, or `at` when none does. */
-export function nameEnd(text: string, at: number): number {
-  if (!isNameStart(text.charCodeAt(at))) {
+export function nameEnd(codes: Codes, at: number): number {
+  if (!isNameStart(codes[at])) {
     return at;
   }
   let offset = at + 1;
-  while (isNamePart(text.charCodeAt(offset))) {
+  while (isNamePart(codes[offset])) {
     offset++;
   }
   return offset;
 }
 
 /** The end of the word at `at`, hyphens inside it included: `XHHW-2`, `voltage-drop`. */
-export function hyphenatedEnd(text: string, at: number): number {
-  let offset = nameEnd(text, at);
-  while (offset > at && text.charCodeAt(offset) === 45 && isNamePart(text.charCodeAt(offset + 1))) {
+export function hyphenatedEnd(codes: Codes, at: number): number {
+  let offset = nameEnd(codes, at);
+  while (offset > at && codes[offset] === 45 && isNamePart(codes[offset + 1])) {
     offset += 2;
-    while (isNamePart(text.charCodeAt(offset))) {
+    while (isNamePart(codes[offset])) {
       offset++;
     }
   }

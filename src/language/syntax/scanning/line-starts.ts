@@ -1,46 +1,43 @@
+import type { Codes } from '../../../text';
 import { isLineBreak, isNameStart, nameEnd, skipBlanks } from './characters';
 import { signToken } from './signs';
-import { statementWords, Token, wordToken } from './token';
+import { Token } from './token';
+import { statementWordOf, tokenOfWord, wordAt } from './words';
 
 /** True when a single `=` stands at `at`. */
-export const isAssign = (text: string, at: number): boolean =>
-  text.charCodeAt(at) === 61 && text.charCodeAt(at + 1) !== 61;
+export const isAssign = (codes: Codes, at: number): boolean => codes[at] === 61 && codes[at + 1] !== 61;
 
 /** True when the parenthesis at `at` holds the parameters of a definition: `f(a, b) = …`. */
-export function holdsParameters(text: string, at: number): boolean {
+export function holdsParameters(codes: Codes, at: number): boolean {
   let depth = 0;
-  for (let offset = at; offset < text.length; offset++) {
-    const c = text.charCodeAt(offset);
-    if (isLineBreak(c) || c === 34 || (c === 47 && text.charCodeAt(offset + 1) === 47)) {
+  for (let offset = at; ; offset++) {
+    const c = codes[offset];
+    // A nought is the text's end, or stands where no parameter does.
+    if (c === 0 || isLineBreak(c) || c === 34 || (c === 47 && codes[offset + 1] === 47)) {
       return false;
     }
     depth += c === 40 ? 1 : c === 41 ? -1 : 0;
     if (depth === 0) {
-      return isAssign(text, skipBlanks(text, offset + 1));
+      return isAssign(codes, skipBlanks(codes, offset + 1));
     }
   }
-  return false;
 }
 
 /** True when the line whose first token is at `at` reads like a new statement, or inside a block like a field or a row. */
-export function beginsStatement(text: string, at: number, inBlock: boolean): boolean {
-  const end = nameEnd(text, at);
+export function beginsStatement(codes: Codes, at: number, inBlock: boolean): boolean {
+  const end = nameEnd(codes, at);
   if (end === at) {
-    return inBlock && text.charCodeAt(at) === 124;
+    return inBlock && codes[at] === 124;
   }
-  const next = skipBlanks(text, end);
-  if (isAssign(text, next) || (inBlock && text.charCodeAt(next) === 58)) {
+  const next = skipBlanks(codes, end);
+  const c = codes[next];
+  if (isAssign(codes, next) || (inBlock && c === 58)) {
     return true;
   }
-  if (text.charCodeAt(next) === 40) {
-    return holdsParameters(text, next);
+  if (c === 40) {
+    return holdsParameters(codes, next);
   }
-  return (
-    next > end &&
-    next < text.length &&
-    !isLineBreak(text.charCodeAt(next)) &&
-    statementWords.some((word) => word === text.slice(at, end))
-  );
+  return next > end && c !== 0 && !isLineBreak(c) && statementWordOf(wordAt(codes, at, end)) !== undefined;
 }
 
 const leadingWords: ReadonlySet<Token> = new Set([
@@ -54,14 +51,12 @@ const leadingWords: ReadonlySet<Token> = new Set([
 ]);
 
 /** True when the token at `at` goes on with the line above: a binary operator, or the dot of a member. */
-export function beginsWithOperator(text: string, at: number): boolean {
-  const c = text.charCodeAt(at);
+export function beginsWithOperator(codes: Codes, at: number): boolean {
+  const c = codes[at];
   if (isNameStart(c)) {
-    const end = nameEnd(text, at);
-    return leadingWords.has(wordToken(text, at, end)) && text.charCodeAt(skipBlanks(text, end)) !== 58;
+    const end = nameEnd(codes, at);
+    return leadingWords.has(tokenOfWord(wordAt(codes, at, end))) && codes[skipBlanks(codes, end)] !== 58;
   }
-  const token = signToken(c, text.charCodeAt(at + 1));
-  return (
-    (token >= Token.Assign && token <= Token.PlusMinus) || (token === Token.Dot && isNameStart(text.charCodeAt(at + 1)))
-  );
+  const token = signToken(c, codes[at + 1]);
+  return (token >= Token.Assign && token <= Token.PlusMinus) || (token === Token.Dot && isNameStart(codes[at + 1]));
 }

@@ -1,7 +1,8 @@
+import type { Codes } from '../../../text';
 import { isDigit } from './characters';
 
 /** Powers of ten that are exact as floats, so that one division gives the correctly rounded value. */
-const exactPowers = Array.from({ length: 23 }, (_, power) => Number(`1e${power}`));
+const exactPowers = Float64Array.from({ length: 23 }, (_, power) => Number(`1e${power}`));
 const exactDigits = 15;
 
 export interface NumberText {
@@ -13,19 +14,19 @@ export interface NumberText {
 }
 
 /** Reads the number that begins at `at` into `into`: digits, a point with digits behind it, an exponent. */
-export function readNumber(text: string, at: number, into: NumberText): void {
+export function readNumber(text: string, codes: Codes, at: number, into: NumberText): void {
   let offset = at;
   let mantissa = 0;
   let digits = 0;
   let decimals = 0;
-  let c = text.charCodeAt(offset);
-  for (; isDigit(c); c = text.charCodeAt(++offset)) {
+  let c = codes[offset];
+  for (; isDigit(c); c = codes[++offset]) {
     mantissa = mantissa * 10 + (c - 48);
     digits++;
   }
-  if (c === 46 && isDigit(text.charCodeAt(offset + 1))) {
-    c = text.charCodeAt(++offset);
-    for (; isDigit(c); c = text.charCodeAt(++offset)) {
+  if (c === 46 && isDigit(codes[offset + 1])) {
+    c = codes[++offset];
+    for (; isDigit(c); c = codes[++offset]) {
       mantissa = mantissa * 10 + (c - 48);
       digits++;
       decimals++;
@@ -33,11 +34,11 @@ export function readNumber(text: string, at: number, into: NumberText): void {
   }
   let exponent = 0;
   if (c === 101 || c === 69) {
-    const sign = text.charCodeAt(offset + 1);
+    const sign = codes[offset + 1];
     let digit = sign === 43 || sign === 45 ? offset + 2 : offset + 1;
-    if (isDigit(text.charCodeAt(digit))) {
-      for (; isDigit(text.charCodeAt(digit)); digit++) {
-        exponent = Math.min(exponent * 10 + (text.charCodeAt(digit) - 48), 9999);
+    if (isDigit(codes[digit])) {
+      for (; isDigit(codes[digit]); digit++) {
+        exponent = Math.min(exponent * 10 + (codes[digit] - 48), 9999);
       }
       exponent = sign === 45 ? -exponent : exponent;
       offset = digit;

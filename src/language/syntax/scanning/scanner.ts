@@ -1,8 +1,20 @@
-import { isBlank, isDigit, isLineBreak, isNameStart, lineEnd, nameEnd, skipBlanks } from './characters';
+import { type Codes, hashWith } from '../../../text';
+import {
+  Character,
+  characterOf,
+  isBlank,
+  isDigit,
+  isLineBreak,
+  isNamePart,
+  isQuote,
+  lineEnd,
+  skipBlanks,
+} from './characters';
 import { beginsStatement, beginsWithOperator } from './line-starts';
 import { type NumberText, readNumber } from './number-text';
 import { isPair, signToken } from './signs';
-import { Token, wordToken } from './token';
+import { Token } from './token';
+import { type ContextWord, isTheWord, tokenOfWord, wordAt } from './words';
 
 /**
  * Reads one token at a time, on demand: what stands after a number or in a table cell is read by other rules than
@@ -28,13 +40,20 @@ export class Scanner {
   inRow = false;
   /** The number last read. */
   readonly number: NumberText = { end: 0, value: 0, decimals: 0 };
+  /** Of the name last read: its hash, and which word of the language it is, -1 for none. */
+  hash = 0;
+  word = -1;
   readonly comments: { start: number; end: number }[] = [];
   /** Answer of the last look below, so that looking again costs nothing. */
   private lookedFrom = -1;
   private below = -1;
   private belowIndent = 0;
 
-  constructor(readonly text: string) {}
+  constructor(
+    readonly text: string,
+    /** The codes of the text. */
+    readonly codes: Codes,
+  ) {}
 
   /** True when the current token is this one. */
   at(token: Token): boolean {
@@ -88,7 +107,7 @@ export class Scanner {
   runOn(): void {
     if (this.token === Token.LineEnd && !this.inRow) {
       const at = this.lookBelow();
-      if (at >= 0 && (this.belowIndent > this.indent || !beginsStatement(this.text, at, this.inBlock))) {
+      if (at >= 0 && (this.belowIndent > this.indent || !beginsStatement(this.codes, at, this.inBlock))) {
         this.scan(at);
       }
     }
@@ -100,7 +119,7 @@ export class Scanner {
       return false;
     }
     const at = this.lookBelow();
-    if (at < 0 || this.belowIndent <= this.indent || !beginsWithOperator(this.text, at)) {
+    if (at < 0 || this.belowIndent <= this.indent || !beginsWithOperator(this.codes, at)) {
       return false;
     }
     this.scan(at);
@@ -109,68 +128,97 @@ export class Scanner {
 
   /** The offset of the next character on this line after the current token that is no white space. */
   afterToken(): number {
-    return skipBlanks(this.text, this.end);
+    return skipBlanks(this.codes, this.end);
   }
 
-  /** True when the name at `start` … `end` is `word`. */
-  isWord(word: string): boolean {
-    return this.token === Token.Name && this.end - this.start === word.length && this.text.startsWith(word, this.start);
+  /** True when the current token is a name, and this word. */
+  isWord(word: ContextWord): boolean {
+    return this.token === Token.Name && isTheWord(this.word, word);
+  }
+
+  /** Has the current name end later than names do, at a hyphen's word. */
+  endName(end: number): void {
+    for (let at = this.end; at < end; at++) {
+      this.hash = hashWith(this.hash, this.codes[at]);
+    }
+    this.end = end;
   }
 
   private scan(from: number): void {
-    const { text } = this;
-    let at = from;
-    for (;;) {
-      const c = text.charCodeAt(at);
-      if (c === 32 || isBlank(c)) {
-        at++;
-      } else if (c === 47 && text.charCodeAt(at + 1) === 47) {
-        at = this.comment(at);
-      } else if (isLineBreak(c)) {
-        this.token = Token.LineEnd;
-        this.start = this.end = at;
-        if (this.depth === 0 || this.inRow) {
+    const { codes } = this;
+    for (let at = from; ; ) {
+      const c = codes[at];
+      switch (characterOf(c)) {
+        case Character.Blank:
+          at++;
+          break;
+        case Character.Letter:
+          this.readName(at, c);
           return;
-        }
-        const next = this.lookBelow();
-        if (next < 0 || (this.belowIndent <= this.indent && beginsStatement(this.text, next, this.inBlock))) {
+        case Character.Digit:
+          this.readNumber(at);
           return;
-        }
-        at = next;
-      } else {
-        break;
+        case Character.LineBreak:
+          this.token = Token.LineEnd;
+          this.start = this.end = at;
+          if (this.depth === 0 || this.inRow) {
+            return;
+          }
+          at = this.lookBelow();
+          if (at < 0 || (this.belowIndent <= this.indent && beginsStatement(codes, at, this.inBlock))) {
+            return;
+          }
+          break;
+        case Character.Quote:
+          this.start = at;
+          this.end = textEnd(this.text, at);
+          this.token = Token.Text;
+          return;
+        default:
+          if (c !== 47 || codes[at + 1] !== 47) {
+            this.readSign(at, c);
+            return;
+          }
+          at = this.comment(at);
       }
     }
-    this.start = at;
-    if (at >= text.length) {
-      this.token = Token.End;
-      this.end = text.length;
-      return;
-    }
-    this.readToken(at, text.charCodeAt(at));
   }
 
-  private readToken(at: number, c: number): void {
-    const { text } = this;
-    if (isNameStart(c)) {
-      this.end = nameEnd(text, at);
-      this.token = wordToken(text, at, this.end);
-      return;
+  private readName(at: number, first: number): void {
+    const { codes } = this;
+    let hash = 0;
+    let end = at;
+    let c = first;
+    do {
+      hash = hashWith(hash, c);
+      c = codes[++end];
+    } while (isNamePart(c));
+    this.start = at;
+    this.end = end;
+    this.hash = hash;
+    this.word = wordAt(codes, at, end, hash);
+    this.token = tokenOfWord(this.word);
+  }
+
+  private readNumber(at: number): void {
+    readNumber(this.text, this.codes, at, this.number);
+    this.start = at;
+    this.end = this.number.end;
+    this.token = Token.Number;
+  }
+
+  private readSign(at: number, c: number): void {
+    const next = this.codes[at + 1];
+    this.start = at;
+    if (c === 46 && isDigit(next)) {
+      this.readNumber(at);
+    } else if (c === 0 && at >= this.text.length) {
+      this.token = Token.End;
+      this.end = at;
+    } else {
+      this.token = signToken(c, next);
+      this.end = at + (isPair(c, next) || isSurrogatePair(c, next) ? 2 : 1);
     }
-    if (isDigit(c) || (c === 46 && isDigit(text.charCodeAt(at + 1)))) {
-      readNumber(text, at, this.number);
-      this.end = this.number.end;
-      this.token = Token.Number;
-      return;
-    }
-    if (isQuote(c)) {
-      this.token = Token.Text;
-      this.end = textEnd(text, at);
-      return;
-    }
-    const next = text.charCodeAt(at + 1);
-    this.token = signToken(c, next);
-    this.end = at + (isPair(c, next) || isSurrogatePair(c, next) ? 2 : 1);
   }
 
   /** Notes the comment at `at`, once however often it is passed, and returns its end. */
@@ -184,10 +232,10 @@ export class Scanner {
   }
 
   private findBelow(from: number): number {
-    const { text } = this;
+    const { codes } = this;
     let indent = 0;
-    for (let at = from; at < text.length; ) {
-      const c = text.charCodeAt(at);
+    for (let at = from; ; ) {
+      const c = codes[at];
       if (isLineBreak(c)) {
         indent = 0;
         at++;
@@ -197,23 +245,22 @@ export class Scanner {
       } else if (isBlank(c)) {
         indent++;
         at++;
-      } else if (c === 47 && text.charCodeAt(at + 1) === 47) {
+      } else if (c === 47 && codes[at + 1] === 47) {
         at = this.comment(at);
       } else {
+        if (c === 0 && at >= this.text.length) {
+          return -1;
+        }
         this.belowIndent = indent;
         return at;
       }
     }
-    return -1;
   }
 }
 
 /** A character beyond the basic plane is two codes and one character. */
 const isSurrogatePair = (first: number, second: number): boolean =>
   first >= 0xd800 && first < 0xdc00 && second >= 0xdc00 && second < 0xe000;
-
-/** Plain quotation marks, and the typographic ones that text editors make of them. */
-export const isQuote = (c: number): boolean => c === 34 || c === 0x201c || c === 0x201d || c === 0x201e;
 
 /** A text ends at its closing quotation mark or with the line. */
 function textEnd(text: string, at: number): number {

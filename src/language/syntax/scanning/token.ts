@@ -70,37 +70,5 @@ export const statementWords = ['check', 'solve', 'input', 'use', 'allow'] as con
 /** Words with a meaning in one place only: `= schedule`, `from … to`, `over range`, `OL`. */
 export const contextWords = ['schedule', 'from', 'to', 'over', 'range', 'OL'] as const;
 
-const longestReserved = 5;
-
-/** The token of the name at `start` … `end`: a reserved word's own, or `Name`. Compares in place, without a substring. */
-export function wordToken(text: string, start: number, end: number): Token {
-  const length = end - start;
-  if (length < 2 || length > longestReserved) {
-    return Token.Name;
-  }
-  switch (text.charCodeAt(start)) {
-    case 97: // a
-      return is(text, start, length, 'and') ? Token.And : Token.Name;
-    case 98: // b
-      return is(text, start, length, 'by') ? Token.By : Token.Name;
-    case 101: // e
-      return is(text, start, length, 'else') ? Token.Else : Token.Name;
-    case 105: // i
-      return is(text, start, length, 'in') ? Token.In : is(text, start, length, 'if') ? Token.If : Token.Name;
-    case 110: // n
-      return is(text, start, length, 'no') ? Token.No : is(text, start, length, 'not') ? Token.Not : Token.Name;
-    case 111: // o
-      return is(text, start, length, 'or') ? Token.Or : Token.Name;
-    case 116: // t
-      return is(text, start, length, 'then') ? Token.Then : Token.Name;
-    case 119: // w
-      return is(text, start, length, 'where') ? Token.Where : Token.Name;
-    case 121: // y
-      return is(text, start, length, 'yes') ? Token.Yes : Token.Name;
-    default:
-      return Token.Name;
-  }
-}
-
-const is = (text: string, start: number, length: number, word: string): boolean =>
-  length === word.length && text.startsWith(word, start);
+/** Words that begin a definition in other languages; here they are ordinary names, and told of where one stands so. */
+export const foreignWords = ['let', 'var', 'const', 'set', 'def'] as const;
