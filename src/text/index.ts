@@ -6,4 +6,4 @@ export { figure } from './figure';
 export { type LineColumn, LineIndex } from './line-index';
 export { type Span, span } from './span';
 export type { TableReference } from './table-reference';
-export { hashWith, WordTable } from './word-table';
+export { hashFactor, WordTable } from './word-table';

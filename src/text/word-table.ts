@@ -17,6 +17,7 @@ export class WordTable {
   private homes = new Int32Array(32);
   /** The word in each slot. One left from before `begin` is told by its word not being at home there. */
   private slots = new Int32Array(64);
+  private free = 0;
 
   /** A table of words that stand in no text. */
   static of(words: Iterable<string>): WordTable {
@@ -42,11 +43,31 @@ export class WordTable {
     this.codes = codes;
   }
 
-  /** The number of the word at `start` … `end` of any text; -1 when it is not among them. */
+  /** The number of the word at `start` … `end` of any text; -1 when it is not among them, and `free` is its slot. */
   find(codes: Codes, start: number, end: number, hash = hashOf(codes, start, end)): number {
-    const slot = this.slotFor(codes, start, end, hash);
-    const word = this.slots[slot];
-    return this.isAtHome(word, slot) ? word : -1;
+    const { slots, homes, hashes, starts, ends, codes: own } = this;
+    const count = this.words.length;
+    const last = slots.length - 1;
+    let slot = (hash ^ (hash >>> 15)) & last; // The last codes have moved the upper bits most.
+    for (;;) {
+      const word = slots[slot];
+      if (word >= count || homes[word] !== slot) {
+        this.free = slot;
+        return -1;
+      }
+      if (hashes[word] === hash) {
+        let at = starts[word];
+        let other = start;
+        while (other < end && at < ends[word] && own[at] === codes[other]) {
+          at++;
+          other++;
+        }
+        if (other === end && at === ends[word]) {
+          return word;
+        }
+      }
+      slot = (slot + 1) & last;
+    }
   }
 
   /** The number of the word at `start` … `end` of the table's own text, a new one where it is not among them yet. */
@@ -54,50 +75,17 @@ export class WordTable {
     if (this.words.length === this.homes.length) {
       this.grow();
     }
-    const slot = this.slotFor(this.codes, start, end, hash);
-    const known = this.slots[slot];
-    if (this.isAtHome(known, slot)) {
+    const known = this.find(this.codes, start, end, hash);
+    if (known >= 0) {
       return known;
     }
     const word = this.words.push(this.text.slice(start, end)) - 1;
     this.starts[word] = start;
     this.ends[word] = end;
     this.hashes[word] = hash;
-    this.homes[word] = slot;
-    this.slots[slot] = word;
+    this.homes[word] = this.free;
+    this.slots[this.free] = word;
     return word;
-  }
-
-  /** The slot that holds the word, or the free one where it belongs. */
-  private slotFor(codes: Codes, start: number, end: number, hash: number): number {
-    const { slots, hashes } = this;
-    const last = slots.length - 1;
-    let slot = (hash ^ (hash >>> 15)) & last; // The last codes have moved the upper bits most.
-    for (;;) {
-      const word = slots[slot];
-      if (!this.isAtHome(word, slot) || (hashes[word] === hash && this.isSame(word, codes, start, end))) {
-        return slot;
-      }
-      slot = (slot + 1) & last;
-    }
-  }
-
-  private isAtHome(word: number, slot: number): boolean {
-    return word < this.words.length && this.homes[word] === slot;
-  }
-
-  private isSame(word: number, codes: Codes, start: number, end: number): boolean {
-    const own = this.codes;
-    const from = this.starts[word];
-    if (this.ends[word] - from !== end - start) {
-      return false;
-    }
-    for (let i = end - start - 1; i >= 0; i--) {
-      if (own[from + i] !== codes[start + i]) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private grow(): void {
@@ -110,7 +98,7 @@ export class WordTable {
     const last = this.slots.length - 1;
     for (let word = 0; word < length; word++) {
       let slot = (this.hashes[word] ^ (this.hashes[word] >>> 15)) & last;
-      while (this.isAtHome(this.slots[slot], slot)) {
+      while (this.homes[this.slots[slot]] === slot) {
         slot = (slot + 1) & last;
       }
       this.homes[word] = slot;
@@ -125,13 +113,13 @@ function longer(array: Int32Array): Int32Array<ArrayBuffer> {
   return made;
 }
 
-/** The hash of a word that is one code longer; that of no code is 0. Who reads a word anyhow hands its hash over. */
-export const hashWith = (hash: number, code: number): number => Math.imul(hash ^ code, 0x01000193);
+/** The hash of no code is 0; with each code it becomes `Math.imul(hash ^ code, hashFactor)`. */
+export const hashFactor = 0x01000193;
 
 function hashOf(codes: Codes, start: number, end: number): number {
   let hash = 0;
   for (let at = start; at < end; at++) {
-    hash = hashWith(hash, codes[at]);
+    hash = Math.imul(hash ^ codes[at], hashFactor);
   }
   return hash;
 }

@@ -133,9 +133,12 @@ const isLoneSign = (c: number): boolean => c === 37 || c === 0x2103 || c === 0x2
 
 const letter = /\p{L}/u;
 
+/** 1 for each code below 128 of a letter, a digit or `_`. */
+const ascii = Uint8Array.from({ length: 128 }, (_, c) => (/\w/.test(String.fromCharCode(c)) ? 1 : 0));
+
 const isWordPart = (c: number): boolean =>
   c < 128
-    ? (c >= 97 && c <= 122) || (c >= 65 && c <= 90) || (c >= 48 && c <= 57) || c === 95
+    ? ascii[c] === 1
     : c === 0xb5 || c === 0x3a9 || c === 0x3bc || (c >= 0x2080 && c <= 0x209c) || letter.test(String.fromCharCode(c));
 
 /** The end of the word at `at` that could name a unit: letters and digits, after `°` or `Δ°`; or a lone sign. */
@@ -151,8 +154,6 @@ function unitWordEnd(codes: Codes, at: number): number {
   if (codes[end] === degree) {
     end++;
   }
-  while (isWordPart(codes[end])) {
-    end++;
-  }
+  for (let c = codes[end]; c < 128 ? ascii[c] === 1 : isWordPart(c); c = codes[++end]) {}
   return end;
 }

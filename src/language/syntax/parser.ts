@@ -35,6 +35,6 @@ export function parse(text: string, vocabulary: Vocabulary, units: UnitReader): 
       break;
     }
   }
-  const ends = statements.map((node) => builder.ends[node]);
-  return builder.finish(text, statements, placeComments(text, reader.comments, ends), reader.diagnostics);
+  const comments = placeComments(text, reader.comments, statements, builder.ends);
+  return builder.finish(text, statements, comments, reader.diagnostics);
 }

@@ -53,23 +53,26 @@ export function readExpression(r: Reader, least: number = Strength.Where): numbe
     return tooDeep(r);
   }
   r.nesting++;
-  let left = bounded(r, readPrefix(r));
-  while (r.token !== Token.LineEnd || r.runOnToOperator()) {
+  let left = readPrefix(r);
+  for (;;) {
+    if (r.tree.heights[left] > maximumDepth) {
+      left = tooHigh(r, left);
+    }
+    if (r.token === Token.LineEnd && !r.runOnToOperator()) {
+      break;
+    }
     const strength = strengths[r.token];
     if (strength < least || strength === 0) {
       break;
     }
-    left = bounded(r, readInfix(r, left, strength));
+    left = readInfix(r, left, strength);
   }
   r.nesting--;
   return left;
 }
 
-/** What was read, or what stands for it when it is higher than every walk down the tree can take. */
-function bounded(r: Reader, node: number): number {
-  if (r.tree.heights[node] <= maximumDepth) {
-    return node;
-  }
+/** What stands for a node that is higher than every walk down the tree can take. */
+function tooHigh(r: Reader, node: number): number {
   const instead = tooDeep(r);
   r.tree.starts[instead] = r.tree.starts[node];
   return instead;

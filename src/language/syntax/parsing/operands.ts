@@ -41,14 +41,16 @@ function readHead(r: Reader): number {
 
 function readName(r: Reader): number {
   const { start } = r;
-  if (r.isWord('OL')) {
-    r.advance();
-    return readOverRange(r, start);
-  }
-  if (r.isWord('over') && followsWord(r, 'range')) {
-    r.advance();
-    r.advance();
-    return readOverRange(r, start);
+  if (r.word >= 0) {
+    if (r.isWord('OL')) {
+      r.advance();
+      return readOverRange(r, start);
+    }
+    if (r.isWord('over') && followsWord(r, 'range')) {
+      r.advance();
+      r.advance();
+      return readOverRange(r, start);
+    }
   }
   if (mayBeNumbered(r.codes[r.afterToken()]) && r.vocabulary.alwaysSizeUnits.has(r.currentText)) {
     const turned = readTurnedSize(r, start);
@@ -56,7 +58,9 @@ function readName(r: Reader): number {
       return turned;
     }
   }
-  joinHyphens(r);
+  if (r.codes[r.end] === 45) {
+    joinHyphens(r);
+  }
   const name = r.take(Node.Name);
   if (r.token !== Token.OpenParenthesis) {
     return name;

@@ -27,14 +27,15 @@ export function readNumberOrSize(r: Reader): number {
     }
   }
   const at = skipBlanks(codes, numberEnd);
-  const known = isUnitStart(codes, at) ? r.units.readUnit(codes, at) : at;
+  const mayBeUnit = isUnitStart(codes, at);
+  const known = mayBeUnit ? r.units.readUnit(codes, at) : at;
   if (known === at && mayGoOnAsSize(codes, numberEnd, at)) {
     const misspelt = readMisspeltSize(r, start, numberEnd);
     if (misspelt >= 0) {
       return misspelt;
     }
   }
-  const unitEnd = isUnitStart(codes, at) ? endOfUnit(r, at, known) : at;
+  const unitEnd = mayBeUnit ? endOfUnit(r, at, known) : at;
   if (unitEnd === at) {
     const node = tree.leaf(Node.Number, start, numberEnd);
     tree.numbers[node] = number;
@@ -156,7 +157,7 @@ const isUnitStart = (codes: Codes, at: number): boolean => {
  */
 function endOfUnit(r: Reader, at: number, end: number): number {
   const { text, codes } = r;
-  if (end === at + 2 && text.startsWith('in', at)) {
+  if (end === at + 2 && codes[at] === 105 && codes[at + 1] === 110) {
     return convertsAfter(r, end) ? at : end;
   }
   if (end > at) {

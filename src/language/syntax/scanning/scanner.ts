@@ -1,8 +1,8 @@
-import { type Codes, hashWith } from '../../../text';
+import { type Codes, hashFactor } from '../../../text';
 import {
+  ascii,
   Character,
   characterOf,
-  isBlank,
   isDigit,
   isLineBreak,
   isNamePart,
@@ -139,7 +139,7 @@ export class Scanner {
   /** Has the current name end later than names do, at a hyphen's word. */
   endName(end: number): void {
     for (let at = this.end; at < end; at++) {
-      this.hash = hashWith(this.hash, this.codes[at]);
+      this.hash = Math.imul(this.hash ^ this.codes[at], hashFactor);
     }
     this.end = end;
   }
@@ -148,12 +148,12 @@ export class Scanner {
     const { codes } = this;
     for (let at = from; ; ) {
       const c = codes[at];
-      switch (characterOf(c)) {
+      switch (c < 128 ? ascii[c] : characterOf(c)) {
         case Character.Blank:
           at++;
           break;
         case Character.Letter:
-          this.readName(at, c);
+          this.readName(at);
           return;
         case Character.Digit:
           this.readNumber(at);
@@ -184,20 +184,20 @@ export class Scanner {
     }
   }
 
-  private readName(at: number, first: number): void {
+  private readName(at: number): void {
     const { codes } = this;
     let hash = 0;
     let end = at;
-    let c = first;
+    let c = codes[at];
     do {
-      hash = hashWith(hash, c);
+      hash = Math.imul(hash ^ c, hashFactor);
       c = codes[++end];
-    } while (isNamePart(c));
+    } while (c < 128 ? ascii[c] >= Character.Subscript : isNamePart(c));
     this.start = at;
     this.end = end;
     this.hash = hash;
     this.word = wordAt(codes, at, end, hash);
-    this.token = tokenOfWord(this.word);
+    this.token = this.word < 0 ? Token.Name : tokenOfWord(this.word);
   }
 
   private readNumber(at: number): void {
@@ -209,16 +209,18 @@ export class Scanner {
 
   private readSign(at: number, c: number): void {
     const next = this.codes[at + 1];
-    this.start = at;
     if (c === 46 && isDigit(next)) {
       this.readNumber(at);
-    } else if (c === 0 && at >= this.text.length) {
+      return;
+    }
+    this.start = at;
+    if (c === 0 && at >= this.text.length) {
       this.token = Token.End;
       this.end = at;
-    } else {
-      this.token = signToken(c, next);
-      this.end = at + (isPair(c, next) || isSurrogatePair(c, next) ? 2 : 1);
+      return;
     }
+    this.token = signToken(c, next);
+    this.end = at + (isPair(c, next) || isSurrogatePair(c, next) ? 2 : 1);
   }
 
   /** Notes the comment at `at`, once however often it is passed, and returns its end. */
@@ -236,23 +238,25 @@ export class Scanner {
     let indent = 0;
     for (let at = from; ; ) {
       const c = codes[at];
-      if (isLineBreak(c)) {
-        indent = 0;
-        at++;
-      } else if (c === 9) {
-        indent += 4 - (indent % 4);
-        at++;
-      } else if (isBlank(c)) {
-        indent++;
-        at++;
-      } else if (c === 47 && codes[at + 1] === 47) {
-        at = this.comment(at);
-      } else {
-        if (c === 0 && at >= this.text.length) {
-          return -1;
-        }
-        this.belowIndent = indent;
-        return at;
+      switch (c < 128 ? ascii[c] : characterOf(c)) {
+        case Character.LineBreak:
+          indent = 0;
+          at++;
+          break;
+        case Character.Blank:
+          indent += c === 9 ? 4 - (indent % 4) : 1;
+          at++;
+          break;
+        default:
+          if (c === 47 && codes[at + 1] === 47) {
+            at = this.comment(at);
+            break;
+          }
+          if (c === 0 && at >= this.text.length) {
+            return -1;
+          }
+          this.belowIndent = indent;
+          return at;
       }
     }
   }

@@ -12,9 +12,18 @@ const words: readonly string[] = [...reservedWords.keys(), ...statementWords, ..
 const table = WordTable.of(words);
 const tokens = Uint8Array.from(words, (word) => reservedWords.get(word) ?? Token.Name);
 
+/** For each first letter the lengths of the words that begin with it, one bit each. */
+const lengths = new Uint32Array(128);
+for (const word of words) {
+  lengths[word.charCodeAt(0)] |= 1 << word.length;
+}
+const longest = Math.max(...words.map((word) => word.length));
+
 /** The number of the language's word at `start` … `end`, -1 for any other name. */
-export const wordAt = (codes: Codes, start: number, end: number, hash?: number): number =>
-  table.find(codes, start, end, hash);
+export function wordAt(codes: Codes, start: number, end: number, hash?: number): number {
+  const length = end - start;
+  return length <= longest && (lengths[codes[start]] & (1 << length)) !== 0 ? table.find(codes, start, end, hash) : -1;
+}
 
 /** The token of a name: a reserved word's own, or `Name`. */
 export const tokenOfWord = (word: number): Token => (word < 0 ? Token.Name : tokens[word]);
