@@ -89,7 +89,9 @@ function declare(console: Console, finish: (code: number) => void): Command {
 
   program
     .command('explain')
-    .description('a function, lint, table, unit or conductor; memory lists every value that was seen in no publication')
+    .description(
+      'a function, lint, problem, table, unit or conductor; memory lists every value that was seen in no publication',
+    )
     .argument('<name...>', 'such as voltage_drop, continuous-load, 310.16, kcmil, 12 AWG Cu')
     .option('--in <file>', 'a name of this sheet: the chain back to what was measured, given, read and assumed')
     .option('--budget', 'with --in: what the uncertainty of the value is made of')

@@ -1,5 +1,6 @@
 import { fromBase, type PlacedDiagnostic, type SheetEvaluation, type Value } from '../core';
 import { showValue } from '../display';
+import type { ProblemCode } from '../text';
 
 /** A sheet's results for other programs: one object a file. `value` is a full-precision number in `unit`. */
 export function jsonReport(file: string, evaluation: SheetEvaluation): object {
@@ -15,7 +16,7 @@ export function jsonReport(file: string, evaluation: SheetEvaluation): object {
 /** The same shape for a file that could not be read. */
 export function jsonProblem(file: string, message: string): object {
   const diagnostic = {
-    code: 'unreadable-file',
+    code: 'unreadable-file' satisfies ProblemCode,
     severity: 'error',
     message,
     line: 1,

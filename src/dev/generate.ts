@@ -11,6 +11,7 @@ import { functionDocument } from './function-document';
 import { languageDocument } from './language-document';
 import { lintDocument } from './lint-document';
 import { markdownTable } from './markdown-table';
+import { problemDocument } from './problem-document';
 import { proofsDocument } from './proofs-document';
 
 const root = join(__dirname, '..', '..');
@@ -47,6 +48,7 @@ export const generatedDocuments: Readonly<Record<string, () => string>> = {
   'docs/functions.md': functionDocument,
   'docs/language.md': languageDocument,
   'docs/lints.md': lintDocument,
+  'docs/problems.md': problemDocument,
   'docs/proofs.md': proofsDocument,
 };
 

@@ -5,11 +5,24 @@ import { oneLine } from './value';
  * would make a list, a heading or a rule of the line.
  */
 export const escapeMarkdown = (text: string): string =>
-  oneLine(text)
-    .trim()
-    .replace(/[\\`*_[\]{}<>&~$|#!^]/g, '\\$&')
+  escapeMarks(oneLine(text).trim())
     .replace(/^[-+=]/, '\\$&')
     .replace(/^(\d+)([.)])(?=\s|$)/, '$1\\$2');
+
+const escapeMarks = (text: string): string => text.replace(/[\\`*_[\]{}<>&~$|#!^]/g, '\\$&');
+
+/** The parts of a message: what stands between backticks is code, and every other part plain text. */
+export const codeParts = (message: string): { readonly text: string; readonly isCode: boolean }[] =>
+  message
+    .split(/`([^`]+)`/)
+    .map((text, i) => ({ text, isCode: i % 2 === 1 }))
+    .filter(({ text }) => text !== '');
+
+/** A message as one line of Markdown: its code stays code, and nothing else in it is a mark. */
+export const messageMarkdown = (message: string): string =>
+  codeParts(oneLine(message).trim())
+    .map(({ text, isCode }) => (isCode ? `\`${text}\`` : escapeMarks(text)))
+    .join('');
 
 const entities: Readonly<Record<string, string>> = {
   '&': '&amp;',

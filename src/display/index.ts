@@ -1,6 +1,6 @@
 export { showBeside } from './beside';
 export { citation } from './citation';
-export { escapeHtml, escapeMarkdown } from './escape';
+export { codeParts, escapeHtml, escapeMarkdown, messageMarkdown } from './escape';
 export { functionPage, functionSignature } from './function-page';
 export { toLatex } from './latex';
 export { type MarkdownExtras, toMarkdown } from './markdown';

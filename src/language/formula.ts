@@ -80,7 +80,7 @@ const library: Library = {
   functions: new Map<string, FunctionDefinition>(),
   designation: {
     type: { name: 'size', described: 'a size', text: String },
-    read: () => ({ problem: 'A formula holds no sizes.', code: 'size-in-formula' }),
+    read: () => ({ problem: 'A formula holds no sizes.', code: 'unknown-size' }),
   },
   system: 'US',
   settings: undefined,
@@ -92,7 +92,7 @@ const context = {
   arithmetic: new Arithmetic('US'),
   names: new NameTable(functions),
   place: () => undefined,
-  rows: () => ({ problem: { code: 'no-other-sheets', message: 'A formula reads no files.' } }),
+  rows: () => ({ problem: { code: 'no-other-sheets' as const, message: 'A formula reads no files.' } }),
 };
 
 class CompiledFormula {

@@ -1,4 +1,4 @@
-import type { TableReference } from '../text';
+import type { ProblemCode, TableReference } from '../text';
 import type { ObjectType, Type } from './checking/type';
 import type { AssumptionStep, ChoiceStep, Step } from './evaluation/trace';
 import type { Vocabulary } from './syntax/vocabulary';
@@ -36,7 +36,7 @@ export type DesignationResult =
   /** What is wrong, and what to write instead; `word` is the index of the word at fault, absent for the size. */
   | {
       readonly problem: string;
-      readonly code: string;
+      readonly code: ProblemCode;
       readonly word?: number;
       readonly replacements?: readonly string[];
     };
@@ -126,7 +126,7 @@ export class Failure {
   constructor(
     readonly message: string,
     readonly parameter?: string,
-    readonly code: string = 'no-result',
+    readonly code: ProblemCode = 'no-result',
   ) {}
 }
 

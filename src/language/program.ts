@@ -1,4 +1,4 @@
-import type { Diagnostic, Span } from '../text';
+import type { Diagnostic, ProblemCode, Span } from '../text';
 import type { Type } from './checking/type';
 import type { Trace } from './evaluation/trace';
 import type { Value, Verdict } from './evaluation/value';
@@ -159,7 +159,7 @@ export interface GivenSheet {
 
 /** Why a sheet cannot be taken from; told at its name. */
 export interface SheetProblem {
-  readonly problem: { readonly code: string; readonly message: string };
+  readonly problem: { readonly code: ProblemCode; readonly message: string };
 }
 
 /** Rows of a file that a schedule is read from. The same object while the file has not changed. */

@@ -1,11 +1,11 @@
 import type { CallRecord, Node, Program, StatementResult, SyntaxTree } from '../language';
-import type { Diagnostic, Fix, RelatedPlace, Severity, Span } from '../text';
+import type { Diagnostic, Fix, LintId, RelatedPlace, Severity, Span } from '../text';
 import type { SheetView } from './sheet-view';
 
 /** A lint is one object in one file; the file's name is its id. */
 export interface Lint {
   /** Kebab-case, named for the fault. */
-  readonly id: string;
+  readonly id: LintId;
   readonly summary: string;
   /** The rule behind it and why it matters, two or three sentences. */
   readonly why: string;
@@ -59,7 +59,10 @@ export type Report = (finding: {
   readonly related?: readonly RelatedPlace[];
 }) => void;
 
-export const defineLint = (lint: Lint): Lint => lint;
+export const defineLint = (lint: Omit<Lint, 'id'> & { readonly id: string }): Lint => ({
+  ...lint,
+  id: lint.id as LintId,
+});
 
 /** A lint's finding as a diagnostic: `code` is the lint's id. */
 export type Finding = Diagnostic;

@@ -1,4 +1,4 @@
-import { type Diagnostic, span } from '../text';
+import { type Diagnostic, type ProblemCode, span } from '../text';
 
 /** Larger files are shown in part and not evaluated. A sheet of ten thousand formulas is a tenth of this. */
 const largestSheet = 4 * 1024 * 1024;
@@ -19,7 +19,7 @@ export function decodeText(bytes: Uint8Array): DecodedText {
   const byteOrderMark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf;
   const content = byteOrderMark ? bytes.subarray(3) : bytes;
   const lenient = () => new TextDecoder('utf-8', { ignoreBOM: true }).decode(content.subarray(0, shownOfBroken));
-  const refused = (code: string, message: string): DecodedText => {
+  const refused = (code: ProblemCode, message: string): DecodedText => {
     const text = lenient();
     return { text, byteOrderMark, refusal: { code, severity: 'error', span: firstLine(text), message } };
   };

@@ -4,8 +4,10 @@ import { mathematics, measurement, nearest } from '../language';
 import { createLibrary } from '../library';
 import { editionOf, lintPage, rules } from '../lints';
 import { listTables, type TableInfo } from '../tables';
+import { problemCalled, problemCodes } from '../text';
 import { parseUnit } from '../units';
 import { memoryPage } from './memory-page';
+import { problemPage } from './problem-page';
 import { SheetSession } from './sheet-session';
 
 /** A page about a name in Markdown, or why there is none and which names come near. */
@@ -14,7 +16,7 @@ export type Explanation = { readonly page: string } | { readonly problem: string
 /** Asks for the list of all values that are from memory. */
 const memoryWord = 'memory';
 
-/** Explains a function, a lint, a table (`310.16`, `ampacity`), a unit, a conductor (`12 AWG Cu`), or lists what is from `memory`. */
+/** Explains a function, a lint, a problem by its code, a table (`310.16`, `ampacity`), a unit, a conductor (`12 AWG Cu`), or lists what is from `memory`. */
 export function explain(given: string): Explanation {
   const name = given.trim();
   if (name === memoryWord) {
@@ -23,6 +25,10 @@ export function explain(given: string): Explanation {
   const lint = rules.find((rule) => rule.id === name);
   if (lint) {
     return { page: lintPage(lint, editionInForce()) };
+  }
+  const problem = problemPage(name);
+  if (problem) {
+    return { page: problem };
   }
   const definition = functions().find((candidate) => candidate.name === name);
   if (definition) {
@@ -38,6 +44,13 @@ export function explain(given: string): Explanation {
   return explainConductor(name);
 }
 
+/** What has a page of its own by a name that nobody would type from memory, with one line on each. */
+export const explainable = (): { readonly name: string; readonly summary: string }[] => [
+  ...functions().map(({ name, summary }) => ({ name, summary })),
+  ...rules.map(({ id, summary }) => ({ name: id, summary })),
+  ...problemCodes.map((code) => ({ name: code, summary: problemCalled(code)!.means })),
+];
+
 function explainConductor(name: string): Explanation {
   const session = new SheetSession();
   session.update([{ id: 'conductor', kind: 'calculation', text: `x = ${name}` }]);
@@ -50,10 +63,11 @@ function explainConductor(name: string): Explanation {
     return { problem: problem.message, nearest: [] };
   }
   return {
-    problem: `Nothing is called \`${name}\`. A function, lint, table, unit or conductor (such as 12 AWG Cu) is expected.`,
+    problem: `Nothing is called \`${name}\`. A function, lint, problem, table, unit or conductor (such as 12 AWG Cu) is expected.`,
     nearest: nearestOf(name, [
       ...functions().map((definition) => definition.name),
       ...rules.map((rule) => rule.id),
+      ...problemCodes,
       memoryWord,
       ...listTables().map((table) => table.subject),
     ]),

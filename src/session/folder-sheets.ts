@@ -2,6 +2,7 @@ import type { GivenRows, GivenSheet, OtherSheets, SheetProblem } from '../langua
 import { noOtherSheets } from '../language';
 import { FilePositions, readFrontMatter, readSheet, type SheetFile } from '../notebook';
 import type { TableFile } from '../tables';
+import type { ProblemCode } from '../text';
 import { type FolderFiles, folderOf, pathInTree } from './folder-files';
 import { libraryFor } from './library-for';
 import { readRows } from './read-rows';
@@ -72,7 +73,7 @@ export class FolderSheets implements OtherSheets {
   }
 }
 
-const refused = (code: string, message: string): SheetProblem => ({ problem: { code, message } });
+const refused = (code: ProblemCode, message: string): SheetProblem => ({ problem: { code, message } });
 
 function read(path: string, bytes: Uint8Array, tableFiles: readonly TableFile[]): GivenSheet | SheetProblem {
   const file = readSheet(bytes);

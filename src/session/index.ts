@@ -9,11 +9,12 @@ export {
   type SheetEvaluation,
 } from './evaluate-sheet';
 export { type Evidence, evidenceOf } from './evidence';
-export { type Explanation, explain } from './explain';
+export { type Explanation, explain, explainable } from './explain';
 export { type FolderFiles, folderOf, pathInTree, wayInTree } from './folder-files';
 export { formatSheet } from './format-sheet';
 export { type LiveValue, liveParagraphs } from './live-prose';
 export { namedValuesIn } from './named-values';
+export { problemPage } from './problem-page';
 export { readRows } from './read-rows';
 export { reportInput } from './report-input';
 export { type SavedEdit, savedEdits, writeResults } from './saved-results';

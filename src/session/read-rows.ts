@@ -1,5 +1,6 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import type { GivenRows, SheetProblem } from '../language';
+import type { ProblemCode } from '../text';
 
 /** Larger files are not read: a hundred thousand rows are less. */
 const largestFile = 16 * 1024 * 1024;
@@ -54,7 +55,7 @@ function textOf(path: string, bytes: Uint8Array): string | SheetProblem {
   }
 }
 
-const refused = (code: string, message: string): SheetProblem => ({ problem: { code, message } });
+const refused = (code: ProblemCode, message: string): SheetProblem => ({ problem: { code, message } });
 
 const lineOf = (error: CsvError): number => (typeof error.lines === 'number' ? error.lines : 1);
 

@@ -1,3 +1,4 @@
+import type { ProblemCode } from '../text';
 import { canonicalEdition, editionsAvailable } from './edition';
 import { brokenPromises } from './promises';
 import { type Subject, sharedColumns } from './subject';
@@ -11,7 +12,7 @@ export type Path = readonly (string | number)[];
 export interface Problem {
   readonly path: Path;
   readonly message: string;
-  readonly code?: string;
+  readonly code?: ProblemCode;
 }
 
 /** The edition must be here, or rest on one that is. */

@@ -1,4 +1,5 @@
 import type { Edit } from './edit';
+import type { LintId, ProblemCode } from './problems';
 import type { Span } from './span';
 
 /** How much a problem weighs: only `error` makes a sheet not ok; `hint` asks a question. */
@@ -25,8 +26,8 @@ export interface RelatedPlace {
  * `message` says what was found, why it is wrong or what was expected, and what to do.
  */
 export interface Diagnostic {
-  /** Kebab-case, named for the fault; the same id in the editor, the command line and the reference page. */
-  readonly code: string;
+  /** Kebab-case, named for the fault; the same id in the editor, the command line and the reference page. A problem is declared in `problems/`. */
+  readonly code: ProblemCode | LintId;
   readonly severity: Severity;
   readonly span: Span;
   readonly message: string;

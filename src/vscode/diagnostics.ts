@@ -3,6 +3,7 @@ import type { Diagnostic, Severity, Span } from '../text';
 import { locationOf } from './edited-sheet';
 import { cellId, type OpenSheet } from './open-sheets';
 import { Positions } from './positions';
+import { codeWithPage } from './reference-pages';
 import type { TextSheet } from './text-sheet';
 
 const weights: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
@@ -93,7 +94,7 @@ function toEditor(
 ): vscode.Diagnostic {
   const made = new vscode.Diagnostic(positions.range(problem.span), problem.message, weights[problem.severity]);
   made.source = 'kilofoot';
-  made.code = problem.code;
+  made.code = codeWithPage(problem.code);
   made.relatedInformation = problem.related?.flatMap(({ cell, span, message }) =>
     locate(cell, span).map((location) => new vscode.DiagnosticRelatedInformation(location, message)),
   );

@@ -19,6 +19,7 @@ import { OutOfDateMarks } from './out-of-date';
 import { pasteAsSchedule } from './paste-schedule';
 import { previewValues } from './preview-values';
 import { Quiet } from './quiet';
+import { ReferencePages } from './reference-pages';
 import { runCases } from './run-cases';
 import { SheetSerializer } from './serializer';
 import { showSheet } from './show-sheet';
@@ -70,6 +71,7 @@ export function start(context: vscode.ExtensionContext) {
     vscode.commands.registerCommand(commands.copyResult, (target, form) => copyResult(sheets, target, form)),
     ...followForWalkthrough(),
     why,
+    ReferencePages.register(),
     preview.watching,
     vscode.commands.registerCommand(commands.showWhy, (target) => why.show(target)),
     vscode.commands.registerCommand(commands.showSheet, () => showSheet(sheets)),

@@ -13,6 +13,7 @@ export const commands = {
   pasteAsSchedule: 'kilofoot.pasteAsSchedule',
   showWhy: 'kilofoot.showWhy',
   showSheet: 'kilofoot.showSheet',
+  explain: 'kilofoot.explain',
 } as const;
 export const views = {
   values: 'kilofoot.values',
@@ -23,6 +24,8 @@ export const views = {
 export const schemes = {
   /** Pages that tell the chain behind a value. */
   why: 'kilofoot-why',
+  /** Reference pages of functions, lints and problems. */
+  page: 'kilofoot-page',
 } as const;
 export const contexts = {
   sheetMade: 'kilofoot.sheetMade',

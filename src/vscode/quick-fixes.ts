@@ -3,6 +3,7 @@ import { type Allowing, allowingOf, fixAllEdits } from '../core';
 import type { Diagnostic, Fix } from '../text';
 import type { PlacedCell } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
+import { codeOf } from './reference-pages';
 
 const fixAll = vscode.CodeActionKind.SourceFixAll.append('kilofoot');
 
@@ -75,6 +76,6 @@ function action(fix: Fix, problem: Diagnostic, cell: PlacedCell): vscode.CodeAct
   made.isPreferred = fix.safe && problem.fixes?.length === 1;
   made.diagnostics = vscode.languages
     .getDiagnostics(uri)
-    .filter((shown) => shown.code === problem.code && shown.range.isEqual(cell.range(problem.span)));
+    .filter((shown) => codeOf(shown) === problem.code && shown.range.isEqual(cell.range(problem.span)));
   return made;
 }

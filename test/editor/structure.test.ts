@@ -137,7 +137,7 @@ describe('fix all', () => {
     edits: [{ span: { start, end }, newText }],
   });
   const problem = (...fixes: ReturnType<typeof fix>[]) => ({
-    code: 'any',
+    code: 'curly-quotes' as const,
     severity: 'warning' as const,
     span: { start: 0, end: 1 },
     message: '',

@@ -58,7 +58,7 @@ const drop = defineFunction({
   examples: [],
   evaluate: ({ current, metal, long, load }) =>
     current > 100
-      ? new Failure('More than 100 A is not for this function.', 'current', 'too-much')
+      ? new Failure('More than 100 A is not for this function.', 'current', 'out-of-bounds')
       : {
           volts: current * (metal === 'Cu' ? 1 : 2),
           limit: long ? 5 : new Absent('the run is short.'),
@@ -96,7 +96,7 @@ export const smallLibrary: Library = {
     type: beadType as ObjectType,
     read: (size, words) =>
       words.length === 0
-        ? { problem: 'A bead needs its colour.', code: 'no-colour', replacements: [`${size} red`] }
+        ? { problem: 'A bead needs its colour.', code: 'unknown-conductor-word', replacements: [`${size} red`] }
         : { value: { size, colour: words[0] }, assumptions: ['round'] },
   },
   system: 'US',

@@ -34,7 +34,7 @@ describe('published examples', () => {
   });
 
   it('names only lints that there are', () => {
-    const known = new Set(rules.map((rule) => rule.id));
+    const known = new Set<string>(rules.map((rule) => rule.id));
     const named = examples.flatMap(({ speaks = [], silent = [] }) => [...speaks, ...silent]);
     assert.deepEqual(
       named.filter((lint) => !known.has(lint)),
@@ -64,7 +64,7 @@ describe('published examples', () => {
       expect.forEach((expected, index) => {
         it(titleOf(expected), () => assertExpected(sheet, expected, index));
       });
-      const heard = () => sheet.diagnostics.map(({ code }) => code);
+      const heard = () => sheet.diagnostics.map(({ code }): string => code);
       for (const lint of speaks) {
         it(`${lint} speaks`, () => assert.ok(heard().includes(lint), `heard: ${heard().join(', ') || 'nothing'}`));
       }

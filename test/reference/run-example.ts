@@ -4,7 +4,7 @@ import { showValue } from '../../src/display';
 import type { Example, Expectation } from './example';
 
 type Numeric = Extract<Expectation, { unit: string }>;
-const lintIds = new Set(rules.map((rule) => rule.id));
+const lintIds = new Set<string>(rules.map((rule) => rule.id));
 
 /** Name of the statement that asks for an expectation's value. */
 const answerName = (index: number): string => `answer_${index + 1}`;

@@ -5,7 +5,8 @@ const calculation = (id: string, text: string): SessionCell => ({ id, kind: 'cal
 const prose = (id: string, text: string): SessionCell => ({ id, kind: 'prose', text });
 const front = (code: string) => prose('front', `---\ncode: ${code}\n---`);
 
-const codes = (session: SheetSession, cell: string) => session.diagnostics(cell).map((diagnostic) => diagnostic.code);
+const codes = (session: SheetSession, cell: string) =>
+  session.diagnostics(cell).map((diagnostic): string => diagnostic.code);
 
 describe('a session', () => {
   it('names the cells that an edit touches, those that hang on it included', () => {

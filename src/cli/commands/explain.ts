@@ -4,7 +4,7 @@ import type { Console } from '../console';
 import { pageText } from '../page-text';
 import { WrongCommandLine } from '../wrong-command-line';
 
-/** Prints the page of a function, lint, table, unit or conductor. A name that nothing has is a wrong command line. */
+/** Prints the page of a function, lint, problem, table, unit or conductor. A name that nothing has is a wrong command line. */
 export function explainName(name: string, console: Console): number {
   const explanation = explain(name);
   if ('page' in explanation) {

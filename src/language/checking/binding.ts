@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../../text';
+import type { Diagnostic, ProblemCode } from '../../text';
 import type { CompiledStatement } from '../evaluation/runner';
 import type { StatementResult } from '../program';
 import { type Solved, withSolutions } from '../solving/solution';
@@ -110,7 +110,7 @@ export interface Taken {
   /** All names of the other sheet, and the one meant, defined there or not. */
   readonly names?: NameTable;
   readonly name?: Name;
-  readonly problem?: { readonly code: string; readonly message: string };
+  readonly problem?: { readonly code: ProblemCode; readonly message: string };
 }
 
 /** One cell, read: its tree, and what checking found out about its nodes. */

@@ -100,7 +100,12 @@ export class Checker {
     return `\`${text.length > 40 ? `${text.slice(0, 39)}…` : text}\``;
   }
 
-  report(code: string, at: number | Span, message: string, more: Pick<Diagnostic, 'fixes' | 'related'> = {}): void {
+  report(
+    code: Diagnostic['code'],
+    at: number | Span,
+    message: string,
+    more: Pick<Diagnostic, 'fixes' | 'related'> = {},
+  ): void {
     const span = typeof at === 'number' ? this.span(at) : at;
     this.diagnostics.push({ code, severity: 'error', span, message, ...more });
   }

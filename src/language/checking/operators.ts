@@ -1,5 +1,5 @@
 import { dimensionless } from '../../units';
-import { Node, Operator } from '../syntax/tree';
+import { Node, Operator, type SyntaxTree } from '../syntax/tree';
 import { misfit } from './arithmetic';
 import { type Checker, replacing } from './checker';
 import { describe } from './describe';
@@ -157,6 +157,9 @@ function checkComparison(c: Checker, node: number, operator: Operator, left: Typ
     (left.kind === 'object' && right.kind === 'object' && left.object.name === right.object.name);
   const leftNode = c.tree.firstChildren[node];
   const rightNode = c.tree.nextSiblings[leftNode];
+  if (!alike && isChained(c.tree, node)) {
+    return booleanType; // That a third side follows is what is wrong, and it has been said.
+  }
   if (!alike) {
     c.report(
       'unlike-values',
@@ -173,6 +176,11 @@ function checkComparison(c: Checker, node: number, operator: Operator, left: Typ
   }
   return booleanType;
 }
+
+const isChained = ({ diagnostics, starts, ends }: SyntaxTree, node: number): boolean =>
+  diagnostics.some(
+    ({ code, span }) => code === 'chained-comparison' && span.start >= starts[node] && span.end <= ends[node],
+  );
 
 function checkLogic(c: Checker, left: Type, leftNode: number, right: Type, rightNode: number): Type {
   for (const [type, node] of [

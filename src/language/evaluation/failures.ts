@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../../text';
+import type { Diagnostic, ProblemCode } from '../../text';
 import { Absent } from '../library';
 import type { MathematicsFunction } from '../mathematics/operation';
 import { solutionCulprit } from '../solving/solution-failure';
@@ -12,7 +12,7 @@ import type { Replay } from './replay';
 /** A place where a value is lost. */
 export interface Culprit {
   readonly node: number;
-  readonly code: string;
+  readonly code: ProblemCode;
   readonly message: string;
 }
 

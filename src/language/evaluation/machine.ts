@@ -1,3 +1,4 @@
+import type { ProblemCode } from '../../text';
 import type { Holes } from './lists/holes';
 import { instructionLength, nearness, Operation } from './operations';
 import { UncertainSlots } from './uncertain-slots';
@@ -13,7 +14,7 @@ export interface Site {
 export class NoValue {
   constructor(
     /** Set where it arose; dependants only pass it on. */
-    readonly code?: string,
+    readonly code?: ProblemCode,
     readonly message?: string,
     /** Node at fault, in the tree of the call. */
     readonly node?: number,

@@ -169,7 +169,9 @@ export class Settler {
 
   private runCompiled(statement: Statement): boolean {
     if (!this.runner.run(statement)) {
-      statement.runDiagnostics = [replay(this.runner, statement, (run) => failureOf(run, statement.expression))];
+      statement.runDiagnostics = isBroken(statement)
+        ? noDiagnostics
+        : [replay(this.runner, statement, (run) => failureOf(run, statement.expression))];
       return false;
     }
     if (scheduleOf(statement)) {
@@ -178,7 +180,7 @@ export class Settler {
       return true;
     }
     const turning = statement.isUncertain ? turningCalls(this.runner, statement) : noDiagnostics;
-    const problem = inputProblem(this.runner, statement);
+    const problem = isBroken(statement) ? undefined : inputProblem(this.runner, statement);
     statement.runDiagnostics = problem ? [problem] : turning;
     return !problem;
   }
@@ -194,6 +196,10 @@ function forgetTypes(members: Iterable<Statement>): void {
     }
   }
 }
+
+/** True where a part could not be read. That has been said; what it comes to without that part is nobody's question. */
+const isBroken = ({ cell: { tree }, node }: Statement): boolean =>
+  tree.diagnostics.some(({ span }) => span.start >= tree.starts[node] && span.end <= tree.ends[node]);
 
 const isSolve = ({ cell, node }: Statement): boolean => cell.tree.kinds[node] === Node.Solve;
 

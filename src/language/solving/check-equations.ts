@@ -153,7 +153,7 @@ function reportNoWay(c: Checker, { cell, unknowns }: Statement): void {
       );
     } else {
       c.report(
-        'unit-of-unknown',
+        'needs-bounds',
         own.node,
         `The equations do not tell what kind of quantity \`${name}\` is. Give it bounds with their unit, such as \`${name} in low .. high\`.`,
       );

@@ -1,9 +1,10 @@
+import type { ProblemCode } from '../../text';
 import { type SyntaxTree, textOf } from '../syntax/tree';
 import type { Equation, Unknown } from './plan';
 
 /** What keeps equations from being solved, at a node of the sheet. */
 export interface Report {
-  readonly code: string;
+  readonly code: ProblemCode;
   readonly at: number;
   readonly message: string;
 }

@@ -83,7 +83,9 @@ describe('a sheet of a later format', () => {
     });
     await until('its results', () => shown(notebook.cellAt(2), 'text/plain').includes('3 V'));
     const [problem] = vscode.languages.getDiagnostics(notebook.cellAt(0).document.uri);
-    equal([problem.code, problem.range.start.line], ['newer-format', 2], 'the problem');
+    const { value, target } = problem.code as { value: string; target: vscode.Uri };
+    equal([value, problem.range.start.line], ['newer-format', 2], 'the problem');
+    equal(target.toString(true), 'command:kilofoot.explain?["newer-format"]', 'the link to its page');
     await heardWhile((heard) =>
       vscode.commands.executeCommand('kilofoot.writeResults').then(() => heard.hears('This sheet is in format 2')),
     );

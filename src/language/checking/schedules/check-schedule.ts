@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../../../text';
+import type { Diagnostic, ProblemCode } from '../../../text';
 import { children, Node } from '../../syntax/tree';
 import { Checker } from '../checker';
 import type { Type } from '../type';
@@ -69,7 +69,7 @@ function headingProblems(c: Checker, grid: Grid, node: number): Diagnostic[] {
   if (file < 0) {
     return [];
   }
-  const report = (code: string, message: string): Diagnostic => ({
+  const report = (code: ProblemCode, message: string): Diagnostic => ({
     code,
     severity: 'error',
     span: c.span(file),

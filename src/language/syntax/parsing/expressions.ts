@@ -292,7 +292,7 @@ function readIf(r: Reader, start: number): number {
 }
 
 /** Reads `then expression` or `else expression` and links it behind `before`. */
-function readBranch(r: Reader, token: Token, word: string, before: number): number {
+function readBranch(r: Reader, token: Token, word: 'then' | 'else', before: number): number {
   const { tree } = r;
   if (r.token === Token.LineEnd) {
     r.runOnToOperator();

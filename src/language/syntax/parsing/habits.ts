@@ -1,8 +1,9 @@
+import type { ProblemCode } from '../../../text';
 import { type Reader, replace } from './reader';
 
 /** A way of writing that other languages have and this one has not: what it looks like, and what to write instead. */
 interface Habit {
-  readonly code: string;
+  readonly code: ProblemCode;
   /** How the text that cannot be read begins. */
   readonly rest: RegExp;
   /** What must stand right before it. */

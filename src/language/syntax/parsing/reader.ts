@@ -1,4 +1,4 @@
-import type { Codes, Diagnostic, Fix } from '../../../text';
+import type { Codes, Diagnostic, Fix, ProblemCode } from '../../../text';
 import { Scanner } from '../scanning/scanner';
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
@@ -34,7 +34,7 @@ export class Reader extends Scanner {
     return this.token <= Token.LineEnd || (this.inRow && this.token === Token.Bar);
   }
 
-  report(code: string, start: number, end: number, message: string, fixes?: readonly Fix[]): void {
+  report(code: ProblemCode, start: number, end: number, message: string, fixes?: readonly Fix[]): void {
     this.diagnostics.push({
       code,
       severity: 'error',

@@ -1,0 +1,136 @@
+import { defineProblems } from './contract';
+
+export const quantityProblems = defineProblems('Units, kinds and lists', {
+  'unknown-unit': {
+    means: 'What stands behind the number is no unit.',
+    why: 'A unit’s capitals decide: mΩ and MΩ are nine orders of magnitude apart.',
+    remedy: 'Write the unit as the message or completion offers it.',
+    example: 'load = 5 Kw',
+  },
+  'missing-unit': {
+    means: 'A bare number stands where a quantity is meant.',
+    why: 'Feet and metres, watts and kilowatts are not told apart by a number.',
+    remedy: 'Write the unit behind the number.',
+    example: 'ohms = resistance(12 AWG Cu, 100)',
+  },
+  'unlike-quantities': {
+    means: 'Quantities of different kinds are added or subtracted.',
+    why: 'Volts and amperes have no sum; a term is missing or a factor is lost.',
+    remedy: 'Check the formula: a factor or a divisor usually brings both to one kind.',
+    example: 'x = 240 V + 5 A',
+  },
+  'unlike-values': {
+    means: 'Values of different kinds are compared.',
+    why: 'The answer would mean nothing, and a check must mean something.',
+    remedy: 'Compare like with like, such as a drop in % with a limit in %.',
+    example: 'phase = "A"\ncheck phase == 3 "phase"',
+  },
+  'unlike-branches': {
+    means: 'The two values of an `if` are of different kinds.',
+    why: 'What hangs on the result could not be checked before it runs.',
+    remedy: 'Give both branches the same kind of value.',
+    example: 'supply = 208 V\nx = if supply > 200 V then 3 V else 4 A',
+  },
+  'unlike-items': {
+    means: 'The items of a list are of different kinds.',
+    why: 'What is done with a list is done with each item.',
+    remedy: 'Make a list for each kind.',
+    example: 'readings = [208 V, 17 A]',
+  },
+  'unlike-lengths': {
+    means: 'Two lists that are worked on together have different lengths.',
+    why: 'Which item goes with which would be a guess.',
+    remedy: 'Use columns of one schedule, or lists of one length.',
+    example: 'amps = [9 kW, 4 kW, 2 kW] / [240 V, 120 V]',
+  },
+  'wrong-conversion': {
+    means: 'A value is converted to a unit of another kind.',
+    why: 'A conversion changes the scale, never what is measured.',
+    remedy: 'Write a unit of the same kind, or the formula that leads to the other one.',
+    example: 'supply = 208 V\nx = supply in A',
+  },
+  'wrong-exponent': {
+    means: 'An exponent is no plain number.',
+    why: 'Only a number says how often a value is multiplied by itself.',
+    remedy: 'Divide the exponent by a reference, or use another formula.',
+    example: 'x = 2 ^ (3 V)',
+  },
+  'percent-of-what': {
+    means: 'A percentage is added to a quantity.',
+    why: 'A percentage is a number; of what it is a share must be said.',
+    remedy: 'Write the product, such as `supply * (1 + 3 %)`.',
+    example: 'supply = 208 V\nraised = supply + 3 %',
+  },
+  'temperatures-added': {
+    means: 'Two temperatures on a scale are added.',
+    why: 'The zero of °C and of °F is arbitrary, so the sum would be another temperature in each.',
+    remedy: 'Write the rise as a difference: `5 K` or `5 Δ°C`.',
+    example: 'hot = 30 °C + 45 °C',
+  },
+  'temperature-and-difference': {
+    means: 'A temperature on a scale meets a temperature difference where only two of one sort make sense.',
+    why: '20 °C on a thermometer and a rise of 20 °C are 273 K apart.',
+    remedy: 'Write both as temperatures, or both as differences in K.',
+    example: 'x = 5 K - 20 °C',
+  },
+  'temperature-factor': {
+    means: 'A temperature on a scale is multiplied or divided.',
+    why: 'Its zero is arbitrary: twice 20 °C is not 40 °C in any sense that heat knows.',
+    remedy: 'Subtract a reference first, such as `T - 20 °C`.',
+    example: 'ambient = 30 °C\ndouble = ambient * 2',
+  },
+  'percent-of-temperature': {
+    means: 'The limits of a temperature are given as a percentage.',
+    why: 'A share of a temperature hangs on the zero of its scale.',
+    remedy: 'Write the limits as a difference.',
+    example: 'room = 20 °C ± 3 %',
+  },
+  'not-a-quantity': {
+    means: 'Arithmetic is done with something that is no quantity.',
+    why: 'Texts, answers and records have no sum.',
+    remedy: 'Take the field or the value that is a quantity.',
+    example: 'x = "spare" + 1 V',
+  },
+  'no-order': {
+    means: 'Two things are compared by size that have no order.',
+    why: 'Whether one conductor is more than another depends on what is asked: area, ampacity or resistance.',
+    remedy: 'Compare a figure of theirs, or use `==`.',
+    example: 'check 10 AWG Cu > 12 AWG Cu',
+  },
+  'not-a-comparison': {
+    means: 'An answer of yes or no is needed, and this is something else.',
+    why: 'A check or a condition without a question has no verdict.',
+    remedy: 'Write a comparison.',
+    example: 'drop = 2 %\ncheck drop "voltage drop"',
+  },
+  'not-a-condition': {
+    means: 'What stands behind `where` does not answer for each item.',
+    why: 'It picks items by an answer for every one of them.',
+    remedy: 'Write a comparison of the list or of a column.',
+    example: 'loads = [9 kW, 4 kW]\nlarge = loads where yes',
+  },
+  'not-a-list': {
+    means: 'A list is needed, and this is a single value.',
+    why: 'Nothing can be picked from or counted in one value.',
+    remedy: 'Write items between brackets, or name a column of a schedule.',
+    example: 'large = 9 kW where yes',
+  },
+  'many-answers': {
+    means: 'A comparison with a list answers once for each item, and one answer is needed.',
+    why: 'Whether all must hold or one is enough makes the difference.',
+    remedy: 'Write `all(…)` or `any(…)`.',
+    example: 'loads = [9 kW, 4 kW]\ncheck loads < 10 kW "each of them"',
+  },
+  'empty-list': {
+    means: 'A list has no items.',
+    why: 'Of what kind its items are cannot be known.',
+    remedy: 'Write at least one item.',
+    example: 'reels = []',
+  },
+  'not-a-count': {
+    means: 'A number of things is not a whole number, or out of all measure.',
+    why: 'There is no half a conductor.',
+    remedy: 'Write a whole number.',
+    example: 'bundle = 2.5 * (12 AWG Cu THHN)',
+  },
+});
