@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { useOneServiceWorker } from './one-service-worker';
 
 export interface Browser {
   readonly page: Page;
@@ -43,6 +44,7 @@ export async function startBrowser(scratch: string, viewport = { width: 1280, he
       '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost, EXCLUDE *.localhost',
     ],
   });
+  await useOneServiceWorker(context);
   const page = context.pages()[0] ?? (await context.newPage());
   if (process.env.VERBOSE) {
     page.on('console', (message) => console.log(`  page: ${message.type()} ${message.text().slice(0, 900)}`));

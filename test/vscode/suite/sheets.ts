@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { ok, until } from './expect';
+import { ok } from './expect';
 
 export const extensionId = 'kilofoot.kilofoot';
 
@@ -15,34 +15,11 @@ export async function writeFile(name: string, content: string | Uint8Array): Pro
   return uri;
 }
 
-/**
- * Opens a sheet in an editor the way a double click does, without choosing a kernel. The host now and then never answers
- * a request to show an editor while it settles the one before. Where the editor has been there for a while all the same,
- * that will do; where it does not come, the one in its way is closed and the request made again, and the log says so.
- */
+/** Opens a sheet in an editor the way a double click does, without choosing a kernel. */
 export async function show(uri: vscode.Uri): Promise<vscode.NotebookDocument> {
   const notebook = await vscode.workspace.openNotebookDocument(uri);
-  for (let attempt = 1; attempt <= 3; attempt++) {
-    const answer = Promise.resolve(vscode.window.showNotebookDocument(notebook)).then(() => true);
-    if (await Promise.race([answer, staysInFront(notebook)])) {
-      return notebook;
-    }
-    console.log(`[host-test]        the host did not show ${uri.path}; asked again`);
-    await vscode.commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
-  }
-  throw new Error(`the host does not show ${uri.path}`);
-}
-
-/** True once the notebook has been in front for two seconds; false when it is not within ten. */
-async function staysInFront(notebook: vscode.NotebookDocument): Promise<boolean> {
-  for (let inFront = 0, waited = 0; waited < 10_000; waited += 50) {
-    await new Promise((resolve) => setTimeout(resolve, 50));
-    inFront = vscode.window.activeNotebookEditor?.notebook === notebook ? inFront + 50 : 0;
-    if (inFront >= 2_000) {
-      return true;
-    }
-  }
-  return false;
+  await vscode.window.showNotebookDocument(notebook);
+  return notebook;
 }
 
 export function shown(cell: vscode.NotebookCell, mime: string): string {
@@ -57,13 +34,9 @@ export function cellWith(notebook: vscode.NotebookDocument, part: string): vscod
   return cell;
 }
 
-/** Puts the cursor into a cell. The host may be late with its answer though the cursor is there. */
-export async function cursorIn(cell: vscode.NotebookCell): Promise<vscode.TextEditor> {
-  const shows = ({ document }: vscode.TextEditor) => document === cell.document;
-  const answer = Promise.resolve(vscode.window.showTextDocument(cell.document));
-  const seen = until('the cursor', () => [vscode.window.activeTextEditor].find((editor) => editor && shows(editor)));
-  return Promise.race([answer, seen.then((editor) => editor!)]);
-}
+/** Puts the cursor into a cell. */
+export const cursorIn = (cell: vscode.NotebookCell): Thenable<vscode.TextEditor> =>
+  vscode.window.showTextDocument(cell.document);
 
 /** Replaces the first occurrence of `old` in a cell. */
 export async function replace(cell: vscode.NotebookCell, old: string, text: string): Promise<void> {
