@@ -15,10 +15,18 @@ const withDefault = (id: string, parameter: Parameter): string =>
 
 /** A function's reference page as Markdown: for hovers, the command line and the documents. */
 export function functionPage(definition: FunctionDefinition): string {
+  const [signature, ...details] = detailsOf(definition);
+  return page([`## ${definition.name}`, signature, sentence(definition.summary), ...details]);
+}
+
+/** The page without the function's name and summary: for where a host shows them already. */
+export const functionDetails = (definition: FunctionDefinition): string => page(detailsOf(definition));
+
+const page = (parts: readonly string[]): string => `${parts.join('\n\n')}\n`;
+
+function detailsOf(definition: FunctionDefinition): string[] {
   const parts = [
-    `## ${definition.name}`,
     `\`${functionSignature(definition)}\``,
-    sentence(definition.summary),
     parameterTable(definition),
     resultPart(definition),
     definition.formula && `Formula: \`${definition.formula}\``,
@@ -26,7 +34,7 @@ export function functionPage(definition: FunctionDefinition): string {
     definition.examples.length > 0 && `Examples:\n\n${definition.examples.map(example).join('\n\n')}`,
     bullets('Sources', definition.sources),
   ];
-  return `${parts.filter(Boolean).join('\n\n')}\n`;
+  return parts.flatMap((part) => part || []);
 }
 
 function parameterTable({ parameters }: FunctionDefinition): string {

@@ -1,7 +1,7 @@
 export { showBeside } from './beside';
 export { citation } from './citation';
 export { codeParts, escapeHtml, escapeMarkdown, messageMarkdown } from './escape';
-export { functionPage, functionSignature } from './function-page';
+export { functionDetails, functionPage, functionSignature } from './function-page';
 export { toLatex } from './latex';
 export { type MarkdownExtras, toMarkdown } from './markdown';
 export { mathsLatex, valueLatex } from './maths-latex';

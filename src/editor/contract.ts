@@ -30,7 +30,16 @@ export interface Nearby {
   readonly names?: readonly { readonly name: string; readonly text: string }[];
 }
 
-export type CompletionKind = 'file' | 'name' | 'field' | 'function' | 'parameter' | 'unit' | 'word' | 'keyword';
+export type CompletionKind =
+  | 'file'
+  | 'name'
+  | 'field'
+  | 'function'
+  | 'parameter'
+  | 'unit'
+  | 'word'
+  | 'keyword'
+  | 'snippet';
 
 /** Something that may stand at the cursor. */
 export interface Completion {
@@ -40,6 +49,7 @@ export interface Completion {
   readonly detail?: string;
   /** Markdown for who asks for more. */
   readonly page?: string;
+  /** What is written; of a snippet with its places to type over, such as `${1:text}`. */
   readonly text: string;
   readonly replaces: Span;
 }

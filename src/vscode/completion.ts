@@ -12,6 +12,7 @@ const kinds: Readonly<Record<CompletionKind, vscode.CompletionItemKind>> = {
   unit: vscode.CompletionItemKind.Unit,
   word: vscode.CompletionItemKind.EnumMember,
   keyword: vscode.CompletionItemKind.Keyword,
+  snippet: vscode.CompletionItemKind.Snippet,
 };
 
 /** Offers what may stand at the cursor. */
@@ -34,7 +35,7 @@ export class SheetCompletions implements vscode.CompletionItemProvider {
       const item = new vscode.CompletionItem(found.label, kinds[found.kind]);
       item.detail = found.detail;
       item.documentation = found.page === undefined ? undefined : new vscode.MarkdownString(found.page);
-      item.insertText = found.text;
+      item.insertText = found.kind === 'snippet' ? new vscode.SnippetString(found.text) : found.text;
       item.range = spot.cell.range(found.replaces);
       item.sortText = String(index).padStart(4, '0');
       return item;

@@ -100,6 +100,14 @@ describe('completion', () => {
     assert.ok(labels('x = |').includes('ampacity'));
   });
 
+  it('tells what a function gives once: beside its name, and its signature and parameters on the page', () => {
+    const { session, offset } = cellAt('x = amp|');
+    const found = completionsAt(session, 'cell', offset).find(({ label }) => label === 'ampacity');
+    assert.match(found?.detail ?? '', /^Current that one conductor may carry/);
+    assert.match(found?.page ?? '', /^`ampacity\(conductor; /);
+    assert.ok(!found?.page?.includes('Current that one conductor may carry'));
+  });
+
   it('offers fields of a form that are not there yet', () => {
     const offered = labels('k = circuit\n  load: 3 A\n  |');
     assert.ok(offered.includes('voltage'));

@@ -53,7 +53,6 @@ describe('the manifest', () => {
       manifest.icon,
       contributes.languages[0].configuration,
       ...contributes.grammars.map(({ path }: { path: string }) => path),
-      ...contributes.snippets.map(({ path }: { path: string }) => path),
     ];
     assert.deepEqual(
       paths.filter((path) => !existsSync(join(root, path))),

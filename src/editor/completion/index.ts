@@ -3,11 +3,13 @@ import type { FunctionDefinition, Parameter, Program, Type } from '../../languag
 import { rules } from '../../lints';
 import { unitWords } from '../../units';
 import type { Completion, CompletionKind, EditedSheet, Nearby, NearbyWanted } from '../contract';
-import { accepted, functionPageOf } from '../hover/function';
+import { accepted, functionDetailsOf } from '../hover/function';
 import { fieldMeaning } from '../hover/name';
 import { functionNamed, functionsOf } from '../known-functions';
+import { verbatim } from '../markdown';
 import { contextAt, type Wanted } from './context';
 import { fileContextAt } from './file-context';
+import { canBeginStatement, type Snippet, snippets } from './snippets';
 
 /** What may stand at an offset of a cell, the likeliest first. */
 export function completionsAt(
@@ -16,12 +18,17 @@ export function completionsAt(
   offset: number,
   nearby: Nearby = {},
 ): Completion[] {
-  const text = program.tree(cell)?.text;
-  if (text === undefined) {
+  const tree = program.tree(cell);
+  if (tree === undefined) {
     return [];
   }
-  const { wanted, replaces } = contextAt(text, offset, program.library.vocabulary);
-  return [...offers(program, wanted, nearby)].map((offer) => ({ ...offer, text: offer.text ?? offer.label, replaces }));
+  const { wanted, replaces } = contextAt(tree.text, offset, program.library.vocabulary);
+  const begins = wanted.kind === 'expression' && canBeginStatement(tree, offset);
+  return [...offers(program, wanted, nearby), ...(begins ? snippets.map(asOffer) : [])].map((offer) => ({
+    ...offer,
+    text: offer.text ?? offer.label,
+    replaces,
+  }));
 }
 
 /** What a host is to find out before it asks for completions; undefined where the sheet itself tells all. */
@@ -79,6 +86,14 @@ function* offers(program: Program, wanted: Wanted, nearby: Nearby): Generator<Of
   }
 }
 
+const asOffer = ({ prefix, description, body }: Snippet): Offer => ({
+  ...offer('snippet', prefix, description),
+  page: verbatim(
+    body.join('\n').replace(/\$\{\d+(?::([^}]*)|\|([^,|]*)[^}]*)\}/g, (_, text = '', first = '') => text || first),
+  ),
+  text: body.join('\n'),
+});
+
 const statementWords = ['check', 'solve', 'input', 'use', 'allow'];
 
 /** Files of the sheet's own folder stand first. */
@@ -96,7 +111,7 @@ function* names(program: Program): Generator<Offer> {
 
 function* functions(program: Program): Generator<Offer> {
   for (const { name, summary } of functionsOf(program)) {
-    yield { ...offer('function', name, summary), page: functionPageOf(program, name) };
+    yield { ...offer('function', name, summary), page: functionDetailsOf(program, name) };
   }
 }
 

@@ -1,4 +1,4 @@
-import { functionPage } from '../../display';
+import { functionDetails, functionPage } from '../../display';
 import type { Parameter, ParameterType, Program } from '../../language';
 import { functionNamed } from '../known-functions';
 import { escaped } from '../markdown';
@@ -7,6 +7,12 @@ import { escaped } from '../markdown';
 export function functionPageOf(program: Program, name: string): string | undefined {
   const definition = functionNamed(program, name);
   return definition && functionPage(definition);
+}
+
+/** The same without its name and summary, for where they stand beside it. */
+export function functionDetailsOf(program: Program, name: string): string | undefined {
+  const definition = functionNamed(program, name);
+  return definition && functionDetails(definition);
 }
 
 /** What a function wants for one of its parameters. */

@@ -9,6 +9,7 @@ import './export';
 import './saved-results';
 import './values';
 import './why';
+import './reference-pages';
 import './live-prose';
 import './inputs';
 import './large';

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { equal, includes, ok, until } from './expect';
-import { cellWith, fileInWorkspace, positionOf, renamed, show, shown, writeFile } from './sheets';
+import { cellWith, codeOf, fileInWorkspace, positionOf, renamed, show, shown, writeFile } from './sheets';
 
 const fenced = (text: string) => `\`\`\`kft\n${text}\n\`\`\`\n`;
 
@@ -142,7 +142,7 @@ describe('a sheet that is open as text', () => {
 
   it('marks problems in its fences', async () => {
     const problem = await until('a problem', () =>
-      vscode.languages.getDiagnostics(document.uri).find(({ code }) => code !== 'unused-name'),
+      vscode.languages.getDiagnostics(document.uri).find((found) => codeOf(found) !== 'unused-name'),
     );
     equal(document.getText(problem.range), 'x + y', 'the marked text');
     equal(problem.range.start.line, 9, 'its line');
@@ -189,6 +189,14 @@ describe('a sheet that is open as text', () => {
       items.some(({ label }) => label === 'Cu'),
       'no word `Cu`',
     );
+    const snippets = async (place: vscode.Position) => {
+      const found = await ask<vscode.CompletionList>('vscode.executeCompletionItemProvider', document.uri, place);
+      return found.items
+        .filter(({ insertText }) => insertText instanceof vscode.SnippetString)
+        .map(({ label }) => label);
+    };
+    ok((await snippets(at('w = x'))).includes('schedule'), 'no snippet where a statement begins');
+    equal((await snippets(at('AWG C\n', 5))).includes('schedule'), false, 'a snippet behind a size');
     const [place] = await ask<vscode.Location[]>('vscode.executeDefinitionProvider', document.uri, at('x * y'));
     equal([place.range.start.line, document.getText(place.range)], [7, 'x'], 'the definition');
     const symbols = await ask<vscode.DocumentSymbol[]>('vscode.executeDocumentSymbolProvider', document.uri);

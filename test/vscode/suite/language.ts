@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { equal, includes, ok, until } from './expect';
-import { cellWith, fileInWorkspace, positionOf, replace, show, shown, writeFile } from './sheets';
+import { cellWith, codeOf, fileInWorkspace, positionOf, replace, show, shown, writeFile } from './sheets';
 
 async function hoverText(cell: vscode.NotebookCell, part: string, by = 0): Promise<string> {
   const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(
@@ -34,7 +34,7 @@ describe('the language in the editor', () => {
     const notebook = await show(fileInWorkspace('kiln.kft.md'));
     const cell = cellWith(notebook, 'existing = circuit');
     const problem = await until('a problem', () =>
-      problemsOf(cell).find(({ code }) => code === 'undersized-conductor'),
+      problemsOf(cell).find((found) => codeOf(found) === 'undersized-conductor'),
     );
     equal(cell.document.getText(problem.range), '12 AWG Cu THHN', 'the marked text');
   });
@@ -43,7 +43,7 @@ describe('the language in the editor', () => {
     const notebook = await show(fileInWorkspace('kiln.kft.md'));
     const cell = cellWith(notebook, 'existing = circuit');
     const problem = await until('a problem', () =>
-      problemsOf(cell).find(({ code }) => code === 'undersized-conductor'),
+      problemsOf(cell).find((found) => codeOf(found) === 'undersized-conductor'),
     );
     // Only a cell in view has the kind of model that code actions are asked of.
     const editor = vscode.window.activeNotebookEditor;
@@ -58,7 +58,7 @@ describe('the language in the editor', () => {
     ok(fix?.edit, `no fix names 10 AWG: ${actions.map(({ title }) => title)}`);
     equal(fix.isPreferred ?? false, false, 'a change of conductor is preferred');
     ok(await vscode.workspace.applyEdit(fix.edit), 'the fix was refused');
-    await until('the problem to go', () => !problemsOf(cell).some(({ code }) => code === 'undersized-conductor'));
+    await until('the problem to go', () => !problemsOf(cell).some((found) => codeOf(found) === 'undersized-conductor'));
     await vscode.commands.executeCommand('workbench.action.files.revert');
   });
 
@@ -92,6 +92,7 @@ describe('the language in the editor', () => {
     ok((await labels('vol')).includes('voltage'), 'no field `voltage`');
     ok((await labels('3 k')).includes('kW'), 'no unit `kW`');
     ok((await labels('AWG C')).includes('Cu'), 'no word `Cu`');
+    ok(!(await labels('AWG C')).includes('schedule'), 'a snippet in the middle of a line');
   });
 
   it('leads to a definition in another cell', async () => {

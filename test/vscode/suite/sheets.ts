@@ -75,3 +75,6 @@ export function positionOf(cell: vscode.NotebookCell, part: string, by = 0): vsc
   ok(start >= 0, `the cell does not hold ${part}`);
   return cell.document.positionAt(start + by);
 }
+
+/** The code of a problem, which also carries the link to its page. */
+export const codeOf = ({ code }: vscode.Diagnostic) => (typeof code === 'object' ? code.value : code);
