@@ -4,11 +4,13 @@ import { functionSignature, toText } from '../display';
 import { mathematics, measurement } from '../language';
 import { evaluateSheet } from '../session';
 import { namedUnits } from '../units';
+import { frontMatterTables } from './front-matter-document';
 import { markdownTable } from './markdown-table';
 
 const place = join(__dirname, '..', '..', 'docs', 'language.md');
 
 const tables: Readonly<Record<string, () => string>> = {
+  ...frontMatterTables,
   mathematics: () =>
     markdownTable(
       ['function', 'gives'],

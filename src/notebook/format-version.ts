@@ -2,13 +2,16 @@ import type { Diagnostic, Span } from '../text';
 import type { ReadFrontMatter } from './front-matter';
 
 /** The sheet format that is read and written here. A sheet need not say it; one in a later format says `format: 2`. */
-const formatVersion = 1;
+export const formatVersion = 1;
+
+/** True for what names a format. Other texts behind `format:` are about something else, such as the paper. */
+export const isFormat = (written: string): boolean => /^\d{1,9}$/.test(written);
 
 const code = 'newer-format';
 
 /** What is to be told of `format:` in the front matter; nothing where it names this format or none at all. */
 export function newerFormat(written: string, span: Span): Diagnostic | undefined {
-  if (!/^\d{1,9}$/.test(written) || Number(written) <= formatVersion) {
+  if (!isFormat(written) || Number(written) <= formatVersion) {
     return undefined;
   }
   const message =

@@ -1,30 +1,15 @@
 import { isMap, isScalar, type Pair, parseDocument, type Scalar } from 'yaml';
 import type { Diagnostic, Span } from '../text';
-import { type FrontMatter, reportShapes } from './contract';
-import { newerFormat } from './format-version';
+import type { FrontMatter } from './contract';
+import { isFormat, newerFormat } from './format-version';
+import { type FrontMatterKey, otherKeys, sheetKeys } from './front-matter-keys';
 import { readSeverities, type SeverityLine } from './severities';
-
-const textKeys = ['title', 'project', 'prepared_by', 'checked_by', 'date', 'revision', 'code'] as const;
-/** Keys with a fixed choice of values, and what they mean. */
-const choices = {
-  units: { words: ['US', 'SI'], code: 'unknown-unit-system', meaning: 'US (feet, inches) or SI (metres, millimetres)' },
-  report: {
-    words: reportShapes,
-    code: 'unknown-report',
-    meaning: `${reportShapes.slice(0, -1).join(', ')} or ${reportShapes.at(-1)}`,
-  },
-  cautions: {
-    words: ['acknowledged'],
-    code: 'front-matter-value',
-    meaning: '`acknowledged`, by one who has read them,',
-  },
-} as const;
 
 export interface ReadFrontMatter {
   readonly frontMatter: FrontMatter;
   /** Where the value of each key stands that has one, for diagnostics about it. */
   readonly places: ReadonlyMap<keyof FrontMatter, Span>;
-  /** Every other key that holds one text, in order: what a report prints in its title block. */
+  /** Every other key that holds one text, in order: what a report reads or prints in its title block. */
   readonly details: readonly (readonly [key: string, text: string])[];
   /** What stands below `severities:`. */
   readonly severities: readonly SeverityLine[];
@@ -42,7 +27,7 @@ export const noFrontMatter: ReadFrontMatter = {
 
 /**
  * Reads the front matter of a sheet from the text of its first prose cell, `---` lines and all. Text without front
- * matter gives an empty one. Spans are offsets in `text`. Keys it does not know are nobody's business.
+ * matter gives an empty one. Spans are offsets in `text`. Keys that nothing reads are nobody's business.
  */
 export function readFrontMatter(text: string): ReadFrontMatter {
   const block = /^---[ \t]*\n([\s\S]*?)(?:^---[ \t]*$|(?![\s\S]))/m.exec(text);
@@ -71,20 +56,28 @@ export function readFrontMatter(text: string): ReadFrontMatter {
     if (value === null || (isScalar(value) && value.value === null)) {
       return;
     }
-    const newer = name === 'format' && isScalar(value) ? newerFormat(textOf(value), spanOf(value)) : undefined;
-    if (newer) {
-      diagnostics.push(newer);
-    } else if (!isKnown(name)) {
-      if (isScalar(value) && name !== '') {
-        details.push([name, textOf(value)]);
-      }
-    } else if (name === 'severities') {
+    if (name === 'severities') {
       const read = readSeverities(value, from);
       severities = read.lines;
       diagnostics.push(...read.diagnostics);
-    } else {
+    } else if (isOfSheet(name)) {
       takeKnown(name, value);
+    } else if (isScalar(value) && name !== '') {
+      takeOther(name, textOf(value), spanOf(value));
     }
+  };
+  const takeOther = (name: string, written: string, span: Span) => {
+    const key: FrontMatterKey | undefined = isOther(name) ? otherKeys[name] : undefined;
+    if (name === 'format' && isFormat(written)) {
+      const newer = newerFormat(written, span);
+      diagnostics.push(...(newer ? [newer] : []));
+      return;
+    }
+    if (key?.written && !key.written.as.test(written.trim())) {
+      const message = `\`${name}\` is \`${written}\`; ${key.written.meaning} is expected.`;
+      diagnostics.push({ code: 'front-matter-value', severity: 'error', span, message });
+    }
+    details.push([name, written]);
   };
   const takeKnown = (name: keyof FrontMatter, value: unknown) => {
     const span = spanOf(value);
@@ -93,8 +86,11 @@ export function readFrontMatter(text: string): ReadFrontMatter {
     if (written === undefined) {
       const message = `\`${name}\` holds a list or a block; a text on one line is expected, such as \`${name}: text\`.`;
       diagnostics.push({ code: 'front-matter-value', severity: 'error', span, message });
-    } else if (isChoice(name) && !(choices[name].words as readonly string[]).includes(written)) {
-      const { words, code, meaning } = choices[name];
+      return;
+    }
+    const { choice } = sheetKeys[name];
+    if (choice && !choice.words.includes(written)) {
+      const { words, code, meaning } = choice;
       const message = `\`${name}\` is \`${written}\`; ${meaning} is expected.`;
       const fixes = words.map((word) => ({ title: `Write ${word}`, edits: [{ span, newText: word }], safe: false }));
       diagnostics.push({ code, severity: 'error', span, message, fixes });
@@ -114,10 +110,9 @@ export function readFrontMatter(text: string): ReadFrontMatter {
   return { frontMatter: values as FrontMatter, places, details, severities, diagnostics };
 }
 
-const isKnown = (name: string): name is keyof FrontMatter | 'severities' =>
-  name === 'severities' || isChoice(name) || textKeys.includes(name as (typeof textKeys)[number]);
+const isOfSheet = (name: string): name is keyof FrontMatter => Object.hasOwn(sheetKeys, name);
 
-const isChoice = (name: string): name is keyof typeof choices => Object.hasOwn(choices, name);
+const isOther = (name: string): name is keyof typeof otherKeys => Object.hasOwn(otherKeys, name);
 
 const textOf = (scalar: Scalar): string =>
   typeof scalar.value === 'string' ? scalar.value : (scalar.source ?? String(scalar.value));

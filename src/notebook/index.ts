@@ -4,6 +4,7 @@ export { reportShapes } from './contract';
 export { FilePositions, type PlacedDiagnostic } from './file-positions';
 export { newerFormatIn } from './format-version';
 export { noFrontMatter, type ReadFrontMatter, readFrontMatter } from './front-matter';
+export { type FrontMatterKey, otherKeys, sheetKeys } from './front-matter-keys';
 export { type Heading, headingsOf } from './headings';
 export { liveSpans } from './live-prose';
 export { readSheet } from './read-sheet';

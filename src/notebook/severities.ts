@@ -1,7 +1,7 @@
 import { isMap, isScalar, type Scalar } from 'yaml';
 import type { Diagnostic, Severity, Span } from '../text';
 
-const severityWords = ['error', 'warning', 'information', 'hint', 'off'] as const;
+export const severityWords = ['error', 'warning', 'information', 'hint', 'off'] as const;
 
 /** One line below `severities:` in the front matter: how much a lint's findings weigh in this sheet. */
 export interface SeverityLine {

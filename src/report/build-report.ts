@@ -1,6 +1,7 @@
 import { dataTables } from './data-tables';
 import { bullets, type Part, paragraph, type ReportDocument, type Section } from './document';
 import type { ReportInput } from './input';
+import { labelOf } from './labels';
 import {
   assumptionParts,
   bannersOf,
@@ -144,12 +145,6 @@ function titleBlock({ frontMatter, edition }: ReportInput, details: readonly Det
     ['Checked by', checked_by ?? ''],
     ['Code', code ?? `${edition}, assumed: the sheet names no edition`],
   ];
-}
-
-/** `make_safe` as it stands in a title block: `Make safe`. */
-function labelOf(key: string): string {
-  const label = key.replace(/[_-]+/g, ' ').trim();
-  return label.charAt(0).toUpperCase() + label.slice(1);
 }
 
 function notChecked({ open }: ReportInput, absent: readonly ShapeSection[]): Part[] {

@@ -106,7 +106,7 @@ const shapes: Readonly<Record<ReportShape, Shape>> = {
       ...judgement,
       written('Finding', /^(finding|diagnosis|verdict)s?\b/i),
       written('Action', /^(actions?|repair|work done)\b/i),
-      written('Re-test under load', /^re-?test\b/i),
+      written('Re-test under load', /^re[- ]?test\b/i),
       written('Advice to the customer', /^(advisor(y|ies)|advice|recommendations?)\b/i),
       perhaps('Parts and time', /^(parts|materials?|time|labour|labor)\b/i),
       made('Takeoff', 'takeoff'),

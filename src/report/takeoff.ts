@@ -1,3 +1,4 @@
+import { otherKeys } from '../notebook';
 import type { ReportInput, ReportPrice, ReportRun } from './input';
 
 /** Quantities to order, from the circuits and schedules of a sheet. Lengths in feet. */
@@ -51,7 +52,8 @@ export function takeoffOf({ runs: all, details, prices }: ReportInput): Takeoff 
   if (runs.length === 0) {
     return undefined;
   }
-  const stated = Number(/^(\d+(?:\.\d+)?) ?%?$/.exec(details.find(([key]) => key === 'waste')?.[1].trim() ?? '')?.[1]);
+  const waste = details.find(([key]) => key === 'waste')?.[1].trim() ?? '';
+  const stated = otherKeys.waste.written.as.test(waste) ? Number.parseFloat(waste) : Number.NaN;
   const wasteGiven = Number.isFinite(stated);
   const wastePercent = wasteGiven ? stated : usualWastePercent;
   const { wire, raceway, devices } = countedIn(runs);

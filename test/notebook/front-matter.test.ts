@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { readFrontMatter } from '../../src/notebook';
+import { type otherKeys, readFrontMatter, sheetKeys } from '../../src/notebook';
 
 const problemsOf = (text: string) =>
   readFrontMatter(text).diagnostics.map(({ code, span }) => [code, text.slice(span.start, span.end)]);
@@ -33,6 +33,29 @@ describe('front matter', () => {
       fixes!.map((fix) => fix.edits[0].newText),
       ['US', 'SI'],
     );
+  });
+
+  it('says of a waste that is no percentage what is expected, and takes the usual ways to write one', () => {
+    assert.deepEqual(problemsOf('---\nwaste: seven\n---'), [['front-matter-value', 'seven']]);
+    for (const waste of ['7 %', '7%', '7', '7.5 %']) {
+      assert.deepEqual(problemsOf(`---\nwaste: ${waste}\n---`), [], waste);
+    }
+  });
+
+  it('keeps the format of the file out of the title block, and another use of the word in it', () => {
+    assert.deepEqual(readFrontMatter('---\nformat: 1\n---').details, []);
+    assert.deepEqual(readFrontMatter('---\nformat: A4\n---').details, [['format', 'A4']]);
+  });
+
+  it('takes each key of its table as that says', () => {
+    for (const [key, { choice }] of Object.entries(sheetKeys)) {
+      const value = choice?.words[0] ?? 'NEC 2023';
+      const { frontMatter, diagnostics, details } = readFrontMatter(`---\n${key}: ${value}\n---`);
+      assert.deepEqual([frontMatter, diagnostics, details], [{ [key]: value }, [], []], key);
+    }
+    for (const key of ['waste', 'takeoff'] satisfies (keyof typeof otherKeys)[]) {
+      assert.deepEqual(readFrontMatter(`---\n${key}: 5\n---`).details, [[key, '5']], key);
+    }
   });
 
   it('reads how much warnings weigh, each with its place', () => {

@@ -1,4 +1,6 @@
 import assert from 'node:assert/strict';
+import { reportShapes } from '../../src/notebook';
+import { keyOf, labelOf, shapeOf } from '../../src/report';
 import { reportOf, saying, section, sheetOf } from './report-of';
 
 const circuit = `kiln = circuit
@@ -171,6 +173,16 @@ price_6_AWG_Cu = 1.10 USD/ft`;
       const told = saying(section(reportOf(sheetOf('title: Any', cell)), 'Cautions'));
       assert.match(told, /lock out and prove dead before work/);
       assert.match(told, /a licensed person decide/);
+    }
+  });
+});
+
+describe('a key of the front matter', () => {
+  it('that is called as a section of the paper belongs to it', () => {
+    for (const report of [undefined, ...reportShapes]) {
+      for (const { title, heading } of shapeOf(report).sections) {
+        assert.ok(!heading || heading.test(labelOf(keyOf(title))), title);
+      }
     }
   });
 });
