@@ -114,7 +114,7 @@ function checkChoice(
     c.meaning.types[node] = choice;
     return { type: choice, word: text };
   }
-  const name = c.meaning.names[node];
+  const name = c.meaning.nameAt(node);
   if (c.tree.kinds[node] !== Node.Name || name?.isDefined || c.locals?.has(text)) {
     const type = check(c, node);
     if (type.kind === 'unknown') {

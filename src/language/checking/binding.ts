@@ -163,6 +163,17 @@ export class Cell {
     this.takers = takers;
   }
 
+  /** Enters its statements with the names that they use; those that take names are entered as they take them. */
+  enterUses(): void {
+    for (const statement of this.statements) {
+      if (!statement.taken) {
+        for (let i = statement.usesFrom; i < statement.usesEnd; i++) {
+          this.uses[i].addUser(statement);
+        }
+      }
+    }
+  }
+
   /** Ready to check a statement of the cell. What the last one found is no longer in it. */
   checker(): Checker {
     this.ownChecker.begin();
@@ -191,7 +202,10 @@ export class Name {
   /** Number of the last update in which a definition of it came or went. */
   touchedIn = 0;
 
-  constructor(readonly text: string) {}
+  constructor(
+    readonly text: string,
+    private readonly table: NameTable,
+  ) {}
 
   get definitions(): readonly Statement[] {
     return this.first ? [this.first, ...this.others] : none;
@@ -223,16 +237,13 @@ export class Name {
 
   /** Statements that use it, each once. */
   get users(): readonly Statement[] {
+    this.table.enterUses();
     return this.usedBy;
   }
 
-  /** Notes a statement that uses it; false when it is noted already. All that one statement uses is noted in one go. */
-  addUser(statement: Statement): boolean {
-    if (this.usedBy.at(-1) === statement) {
-      return false;
-    }
+  /** Enters a statement that uses it. */
+  addUser(statement: Statement): void {
     this.usedBy = added(this.usedBy, statement);
-    return true;
   }
 
   removeUser(statement: Statement): void {

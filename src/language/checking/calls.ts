@@ -22,7 +22,7 @@ export function checkCall(c: Checker, node: number): Type {
   if (definition) {
     return checkLibraryCall(c, node, callee, definition, items);
   }
-  const name = c.meaning.names[callee];
+  const name = c.meaning.nameAt(callee);
   if (name?.isDefined) {
     return checkSheetCall(c, node, callee, name, items);
   }

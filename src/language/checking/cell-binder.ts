@@ -2,51 +2,70 @@ import type { FunctionDefinition } from '../library';
 import { namesInSolution } from '../solving/solution-parts';
 import { children, Node, nameOf, type SyntaxTree, textOf } from '../syntax/tree';
 import { argumentNodes } from './arguments';
-import type { Cell, Name, Statement } from './binding';
+import type { Cell } from './binding';
 import type { NameTable } from './name-table';
 import { expressionsIn } from './schedules/expressions-in';
 
 /** Finds what each statement of one cell defines and needs, and enters it in the table of names. */
 export class CellBinder {
-  /** By the number of a name's text in the tree, so that the table is asked once for each text. */
-  private readonly known: (Name | undefined)[] = [];
-  private statement!: Statement;
+  /** The number in the cell's meaning of each name's text in the tree, so that the table is asked once for each; else 0. */
+  private readonly known: number[];
+  /** The numbers of the texts, for the nodes that solving made. */
+  private readonly texts: Map<string, number>;
+  /** By the same number: how many statements were begun when one used it last. */
+  private readonly usedIn: number[] = [0];
+  private begun = 0;
 
   constructor(
     private readonly names: NameTable,
     private readonly functions: ReadonlyMap<string, FunctionDefinition>,
     private readonly cell: Cell,
-  ) {}
+  ) {
+    const { nameTexts } = cell.tree;
+    this.known = new Array<number>(nameTexts.length).fill(0);
+    this.texts = new Map(cell.solved.size === 0 ? [] : nameTexts.map((text, number) => [text, number]));
+  }
 
   bind(): void {
-    const { tree, statements, meaning } = this.cell;
+    const { tree, statements, meaning, uses } = this.cell;
     for (const statement of statements) {
-      const { node } = statement;
-      this.statement = statement;
+      const { node, nameNode } = statement;
+      this.begun++;
       if (tree.kinds[node] === Node.Solve) {
         for (const unknown of statement.nameNodes) {
-          meaning.names[unknown] = this.nameAt(unknown); // Defined by the statement that finds it.
+          this.mean(unknown); // Defined by the statement that finds it.
         }
-      } else if (statement.nameNode >= 0) {
-        const name = this.nameAt(statement.nameNode);
-        meaning.names[statement.nameNode] = name;
+      } else if (nameNode >= 0) {
+        this.mean(nameNode);
+        const name = meaning.nameAt(nameNode)!;
         name.addDefinition(statement);
         statement.defines = name;
       }
-      statement.usesFrom = this.cell.uses.length;
+      statement.usesFrom = uses.length;
       this.collect(node, parametersOf(tree, node));
-      statement.usesEnd = this.cell.uses.length;
+      statement.usesEnd = uses.length;
     }
   }
 
-  private nameAt(node: number): Name {
-    const { tree } = this.cell;
-    const number = tree.names[node];
-    if (number < 0) {
-      return this.names.get(textOf(tree, node));
+  /** Has a node mean the name that is its text, and returns the name's number. */
+  private mean(node: number): number {
+    const { tree, meaning } = this.cell;
+    const text = tree.names[node] >= 0 ? tree.names[node] : this.numberOf(textOf(tree, node));
+    if (this.known[text] === 0) {
+      this.known[text] = meaning.addName(this.names.get(nameOf(tree, node)));
+      this.usedIn.push(0);
     }
-    this.known[number] ??= this.names.get(tree.nameTexts[number]);
-    return this.known[number];
+    meaning.setName(node, this.known[text]);
+    return this.known[text];
+  }
+
+  private numberOf(text: string): number {
+    let number = this.texts.get(text);
+    if (number === undefined) {
+      number = this.known.push(0) - 1;
+      this.texts.set(text, number);
+    }
+    return number;
   }
 
   private collect(node: number, locals: ReadonlySet<string>): void {
@@ -58,10 +77,10 @@ export class CellBinder {
         return;
       case Node.Name:
         if (locals.size === 0 || !locals.has(nameOf(tree, node))) {
-          const name = this.nameAt(node);
-          meaning.names[node] = name;
-          if (name.addUser(this.statement)) {
-            this.cell.uses.push(name);
+          const name = this.mean(node);
+          if (this.usedIn[name] !== this.begun) {
+            this.usedIn[name] = this.begun;
+            this.cell.uses.push(meaning.nameAt(node)!);
           }
         }
         return;

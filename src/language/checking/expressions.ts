@@ -141,7 +141,7 @@ function checkName(c: Checker, node: number): Type {
   if (local) {
     return local;
   }
-  const name = c.meaning.names[node];
+  const name = c.meaning.nameAt(node);
   if (!name?.isDefined) {
     const text = c.text(node);
     const constant = constants.get(text);

@@ -10,7 +10,10 @@ import { type QuantityOf, writtenIn } from './types';
 /** What checking found out about the nodes of one tree. The compiler reads it and decides nothing anew. */
 export class Meaning {
   readonly types: Type[];
-  readonly names: (Name | undefined)[];
+  /** The names that its nodes mean, each once, behind one that none means. */
+  private readonly names: (Name | undefined)[];
+  /** For each node which of them: numbers, because a list of names would be gone through with each collection of garbage. */
+  private readonly named: Int32Array;
   readonly calls = new Map<number, BoundCall>();
   readonly designations = new Map<number, Designated>();
   /** Solution nodes whose unknown is searched for between its bounds, because no formula gives it. */
@@ -34,13 +37,29 @@ export class Meaning {
     /** What is known of the same tree already: its names are the same. */
     known?: Meaning,
   ) {
-    this.names = known?.names ?? new Array(tree.count);
+    this.names = known?.names ?? [undefined];
+    this.named = known?.named ?? new Int32Array(tree.count);
     this.types = known ? [] : new Array(tree.count);
   }
 
   /** What the library was made with; its functions are handed it. */
   get settings(): unknown {
     return this.library.settings;
+  }
+
+  /** The name that a node means, if any. */
+  nameAt(node: number): Name | undefined {
+    return this.names[this.named[node]];
+  }
+
+  /** Takes in a name that nodes will mean, and returns its number. */
+  addName(name: Name): number {
+    return this.names.push(name) - 1;
+  }
+
+  /** Has a node mean the name of this number. */
+  setName(node: number, name: number): void {
+    this.named[node] = name;
   }
 
   /** The node as its author wrote it; -1 for one that solving made. */

@@ -104,7 +104,7 @@ function checkFunction(c: Checker, node: number): void {
 }
 
 function reportUnknownNames(c: Checker, node: number): void {
-  const name = c.meaning.names[node];
+  const name = c.meaning.nameAt(node);
   if (name && !name.isDefined && !constants.has(name.text)) {
     check(c, node);
   }

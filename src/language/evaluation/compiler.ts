@@ -190,7 +190,7 @@ export class Compiler implements Emitter {
     if (local !== undefined) {
       return this.place(local, sizeOf(type), target);
     }
-    const name = frame.meaning.names[node];
+    const name = frame.meaning.nameAt(node);
     if (!name?.isDefined) {
       const text = nameOf(frame.meaning.tree, node);
       const constant = constants.get(text);

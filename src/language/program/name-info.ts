@@ -93,7 +93,7 @@ function usesIn(user: Statement, name: Name): Span[] {
   const spans: Span[] = [];
   const waiting = [user.node];
   for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
-    if (kinds[node] === Node.Name && meaning.names[node] === name && !defining.has(node)) {
+    if (kinds[node] === Node.Name && meaning.nameAt(node) === name && !defining.has(node)) {
       spans.push(spanOf(tree, node));
     }
     for (let child = firstChildren[node]; child >= 0; child = nextSiblings[child]) {

@@ -24,6 +24,8 @@ export class Settler {
   private update = 0;
   /** The statements to be checked anew, as far as they are known; each bears the number of the update. */
   private touched: Statement[] = [];
+  /** How many statements there are. */
+  private count = 0;
 
   constructor(private readonly runner: Runner) {}
 
@@ -32,6 +34,12 @@ export class Settler {
     this.update++;
     this.rounds++;
     this.touched = [];
+  }
+
+  /** Has a statement that is new checked. */
+  enter(statement: Statement): void {
+    this.count++;
+    this.touch(statement);
   }
 
   /** Has a statement checked anew. */
@@ -63,10 +71,15 @@ export class Settler {
     }
   }
 
+  /** True when every statement is checked anew, so that nothing else hangs on them. */
+  get isAll(): boolean {
+    return this.touched.length === this.count;
+  }
+
   /** Settles the statements touched and all that hangs on them; returns those whose results or reports are new. */
   settle(): Statement[] {
     const { update, touched } = this;
-    const { ordered, circles } = orderByDependency(withDependants(touched, update));
+    const { ordered, circles } = orderByDependency(this.isAll ? touched : withDependants(touched, update));
     const circleOf = new Map<Statement, readonly Statement[]>();
     for (const circle of circles.map(inOrder)) {
       for (const member of circle) {
@@ -110,6 +123,7 @@ export class Settler {
 
   /** Forgets a statement that is no more. */
   drop(statement: Statement): void {
+    this.count--;
     this.unresolved.delete(statement);
     this.runner.release(statement);
   }

@@ -94,12 +94,15 @@ export class SheetProgram implements Program {
   private enter(cell: Cell): void {
     cell.context.names.bind(cell);
     for (const statement of cell.statements) {
-      this.settler.touch(statement);
+      this.settler.enter(statement);
     }
   }
 
   /** Has what hangs on names that came, went or moved checked anew. */
   private touchNames(cells: readonly Cell[]): void {
+    if (this.settler.isAll) {
+      return;
+    }
     let isAny = false;
     for (const { statements } of cells) {
       for (const { defines } of statements) {
@@ -171,12 +174,12 @@ export class SheetProgram implements Program {
 
   typeAt(cell: string, node: number): Type | undefined {
     const meaning = this.sheet.cell(cell)?.meaning;
-    return meaning?.types[node] ?? meaning?.names[node]?.type;
+    return meaning?.types[node] ?? meaning?.nameAt(node)?.type;
   }
 
   valueAt(cell: string, node: number): Value | undefined {
     const found = this.sheet.cell(cell);
-    const name = found?.meaning.names[node];
+    const name = found?.meaning.nameAt(node);
     if (name?.definition) {
       return name.definition.result?.value;
     }
