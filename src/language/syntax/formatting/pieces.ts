@@ -1,7 +1,7 @@
 import { type Codes, codesOf } from '../../../text';
 import { isBroken, nodesBelow } from '../navigation';
 import { isBlank, isLineBreak, isNameStart, lineEnd, nameEnd } from '../scanning/characters';
-import { isPair, signToken } from '../scanning/signs';
+import { pairToken, signToken } from '../scanning/signs';
 import { Token } from '../scanning/token';
 import { Node, type SyntaxTree } from '../tree';
 
@@ -116,8 +116,9 @@ function readBetween(text: string, codes: Codes, from: number, to: number, piece
       pieces.push({ piece: Piece.Word, start, end: at });
     } else {
       const next = codes[at + 1];
-      at += isPair(c, next) ? 2 : 1;
-      pieces.push({ piece: signPiece(signToken(c, next), pieces.at(-1)?.piece), start, end: at });
+      const pair = pairToken(c, next);
+      at += pair > 0 ? 2 : 1;
+      pieces.push({ piece: signPiece(pair || signToken(c), pieces.at(-1)?.piece), start, end: at });
     }
   }
 }

@@ -1,6 +1,6 @@
 import type { Codes } from '../../../text';
 import { isLineBreak, isNameStart, nameEnd, skipBlanks } from './characters';
-import { signToken } from './signs';
+import { pairToken, signToken } from './signs';
 import { Token } from './token';
 import { statementWordOf, tokenOfWord, wordAt } from './words';
 
@@ -57,6 +57,6 @@ export function beginsWithOperator(codes: Codes, at: number): boolean {
     const end = nameEnd(codes, at);
     return leadingWords.has(tokenOfWord(wordAt(codes, at, end))) && codes[skipBlanks(codes, end)] !== 58;
   }
-  const token = signToken(c, codes[at + 1]);
+  const token = pairToken(c, codes[at + 1]) || signToken(c);
   return (token >= Token.Assign && token <= Token.PlusMinus) || (token === Token.Dot && isNameStart(codes[at + 1]));
 }

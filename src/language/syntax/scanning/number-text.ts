@@ -6,15 +6,13 @@ const exactPowers = Float64Array.from({ length: 23 }, (_, power) => Number(`1e${
 const exactDigits = 15;
 
 export interface NumberText {
-  /** Where the number ends. */
-  end: number;
   value: number;
   /** Digits after the decimal point in the exponent's scale: 2 for `13.21`, -1 for `1.25e3`. */
   decimals: number;
 }
 
-/** Reads the number that begins at `at` into `into`: digits, a point with digits behind it, an exponent. */
-export function readNumber(text: string, codes: Codes, at: number, into: NumberText): void {
+/** Reads the number that begins at `at` into `into`: digits, a point with digits behind it, an exponent. Returns its end. */
+export function readNumber(text: string, codes: Codes, at: number, into: NumberText): number {
   let offset = at;
   let mantissa = 0;
   let digits = 0;
@@ -45,10 +43,10 @@ export function readNumber(text: string, codes: Codes, at: number, into: NumberT
     }
   }
   const power = exponent - decimals;
-  into.end = offset;
   into.decimals = Math.max(-128, Math.min(127, -power));
   into.value =
     digits <= exactDigits && power <= 0 && power >= -22
       ? mantissa / exactPowers[-power]
       : Number(text.slice(at, offset));
+  return offset;
 }

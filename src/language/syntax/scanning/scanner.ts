@@ -12,7 +12,7 @@ import {
 } from './characters';
 import { beginsStatement, beginsWithOperator } from './line-starts';
 import { type NumberText, readNumber } from './number-text';
-import { isPair, signToken } from './signs';
+import { pairToken, signToken } from './signs';
 import { Token } from './token';
 import { type ContextWord, isTheWord, tokenOfWord, wordAt } from './words';
 
@@ -39,7 +39,7 @@ export class Scanner {
   /** True in a table row, which never runs on. */
   inRow = false;
   /** The number last read. */
-  readonly number: NumberText = { end: 0, value: 0, decimals: 0 };
+  readonly number: NumberText = { value: 0, decimals: 0 };
   /** Of the name last read: its hash, and which word of the language it is, -1 for none. */
   hash = 0;
   word = -1;
@@ -144,6 +144,7 @@ export class Scanner {
     this.end = end;
   }
 
+  /** Reads the token at `from` or behind it. In one piece, because it is too long then to be compiled into each caller. */
   private scan(from: number): void {
     const { codes } = this;
     for (let at = from; ; ) {
@@ -152,11 +153,26 @@ export class Scanner {
         case Character.Blank:
           at++;
           break;
-        case Character.Letter:
-          this.readName(at);
+        case Character.Letter: {
+          let hash = 0;
+          let end = at;
+          let code = c;
+          do {
+            hash = Math.imul(hash ^ code, hashFactor);
+            code = codes[++end];
+          } while (code < 128 ? ascii[code] >= Character.Subscript : isNamePart(code));
+          const word = wordAt(codes, at, end, hash);
+          this.token = word < 0 ? Token.Name : tokenOfWord(word);
+          this.word = word;
+          this.hash = hash;
+          this.start = at;
+          this.end = end;
           return;
+        }
         case Character.Digit:
-          this.readNumber(at);
+          this.token = Token.Number;
+          this.start = at;
+          this.end = readNumber(this.text, codes, at, this.number);
           return;
         case Character.LineBreak:
           this.token = Token.LineEnd;
@@ -170,57 +186,37 @@ export class Scanner {
           }
           break;
         case Character.Quote:
+          this.token = Token.Text;
           this.start = at;
           this.end = textEnd(this.text, at);
-          this.token = Token.Text;
           return;
-        default:
-          if (c !== 47 || codes[at + 1] !== 47) {
-            this.readSign(at, c);
+        default: {
+          const next = codes[at + 1];
+          if (c === 47 && next === 47) {
+            at = this.comment(at);
+            break;
+          }
+          this.start = at;
+          if (c === 46 && isDigit(next)) {
+            this.token = Token.Number;
+            this.end = readNumber(this.text, codes, at, this.number);
             return;
           }
-          at = this.comment(at);
+          const pair = pairToken(c, next);
+          if (pair > 0) {
+            this.token = pair;
+            this.end = at + 2;
+          } else if (c === 0 && at >= this.text.length) {
+            this.token = Token.End;
+            this.end = at;
+          } else {
+            this.token = signToken(c);
+            this.end = at + (isSurrogatePair(c, next) ? 2 : 1);
+          }
+          return;
+        }
       }
     }
-  }
-
-  private readName(at: number): void {
-    const { codes } = this;
-    let hash = 0;
-    let end = at;
-    let c = codes[at];
-    do {
-      hash = Math.imul(hash ^ c, hashFactor);
-      c = codes[++end];
-    } while (c < 128 ? ascii[c] >= Character.Subscript : isNamePart(c));
-    this.start = at;
-    this.end = end;
-    this.hash = hash;
-    this.word = wordAt(codes, at, end, hash);
-    this.token = this.word < 0 ? Token.Name : tokenOfWord(this.word);
-  }
-
-  private readNumber(at: number): void {
-    readNumber(this.text, this.codes, at, this.number);
-    this.start = at;
-    this.end = this.number.end;
-    this.token = Token.Number;
-  }
-
-  private readSign(at: number, c: number): void {
-    const next = this.codes[at + 1];
-    if (c === 46 && isDigit(next)) {
-      this.readNumber(at);
-      return;
-    }
-    this.start = at;
-    if (c === 0 && at >= this.text.length) {
-      this.token = Token.End;
-      this.end = at;
-      return;
-    }
-    this.token = signToken(c, next);
-    this.end = at + (isPair(c, next) || isSurrogatePair(c, next) ? 2 : 1);
   }
 
   /** Notes the comment at `at`, once however often it is passed, and returns its end. */

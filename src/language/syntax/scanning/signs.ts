@@ -57,14 +57,9 @@ for (const [sign, token] of signs) {
   }
 }
 
-/** The token of the sign that begins with the code `first`, with `second` behind it; `Unknown` when there is none. */
-export function signToken(first: number, second: number): Token {
-  if (first >= 128) {
-    return wide.get(first) ?? Token.Unknown;
-  }
-  return isPair(first, second) ? pairs[first] : singles[first];
-}
+/** The token of a sign of one character; `Unknown` when there is none. */
+export const signToken = (code: number): Token => (code < 128 ? singles[code] : (wide.get(code) ?? Token.Unknown));
 
-/** True when the two codes make one sign. */
-export const isPair = (first: number, second: number): boolean =>
-  first < 128 && seconds[first] !== 0 && seconds[first] === second;
+/** The token of the sign that two codes make; `End`, which is 0, when they make none. */
+export const pairToken = (first: number, second: number): Token =>
+  first < 128 && seconds[first] === second ? pairs[first] : Token.End;
