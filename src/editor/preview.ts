@@ -1,4 +1,13 @@
-import { contextWords, Node, nodesBelow, reservedWords, type SyntaxTree, spanOf, statementWords } from '../language';
+import {
+  contextWords,
+  Node,
+  nodesBelow,
+  reservedWords,
+  type SyntaxTree,
+  spanOf,
+  statementWords,
+  unitSpanOf,
+} from '../language';
 import type { Span } from '../text';
 import type { EditedSheet } from './contract';
 import { semanticTokens } from './semantic-tokens';
@@ -55,7 +64,7 @@ function literalsIn(tree: SyntaxTree, statement: number): Stretch[] {
       case Node.Number:
         return [{ span, kind: 'number' }];
       case Node.Quantity:
-        return [{ span: { start: span.start, end: tree.unitStarts[node] }, kind: 'number' }];
+        return [{ span: { start: span.start, end: unitSpanOf(tree, node).start }, kind: 'number' }];
       default:
         return [];
     }

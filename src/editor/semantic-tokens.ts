@@ -1,4 +1,14 @@
-import { children, Node, nodesBelow, type Program, type SyntaxTree, spanOf, type Type, textOf } from '../language';
+import {
+  children,
+  Node,
+  nodesBelow,
+  type Program,
+  type SyntaxTree,
+  spanOf,
+  type Type,
+  textOf,
+  unitSpanOf,
+} from '../language';
 import type { Span } from '../text';
 import type { EditedSheet } from './contract';
 import { type Origin, originOf } from './origin';
@@ -43,7 +53,7 @@ function tokensOf(program: Program, tree: SyntaxTree, statement: number): Semant
       case Node.Quantity:
       case Node.Convert:
         if (tree.units[node] >= 0) {
-          add({ start: tree.unitStarts[node], end: tree.unitEnds[node] }, 'unit');
+          add(unitSpanOf(tree, node), 'unit');
         }
         break;
       case Node.Name: {

@@ -9,14 +9,11 @@ export class WordTable {
   words: string[] = [];
   private text = '';
   private codes: Codes = codesOf('');
-  /** Where each word stood first. */
-  private starts = new Int32Array(32);
-  private ends = new Int32Array(32);
-  private hashes = new Int32Array(32);
-  /** The slot of each word. */
-  private homes = new Int32Array(32);
-  /** The word in each slot. One left from before `begin` is told by its word not being at home there. */
-  private slots = new Int32Array(64);
+  /** Of each word, one behind the other: its hash, where it stood first, its end there and its slot. */
+  private entries = new Int32Array(32 * entryLength);
+  /** The word in each slot, -1 for none. */
+  private slots = new Int32Array(64).fill(-1);
+  /** The free slot where the word last looked for belongs. */
   private free = 0;
 
   /** A table of words that stand in no text. */
@@ -34,10 +31,13 @@ export class WordTable {
   }
 
   /**
-   * Forgets all words, in a time that does not hang on how many there were, and takes those of another text from now on;
-   * `words` is a new array then. `codes` are the text's, and stay so as long as words of it are added or looked for.
+   * Forgets all words and takes those of another text from now on; `words` is a new array then. `codes` are the text's,
+   * and stay so as long as words of it are added or looked for.
    */
   begin(text: string, codes: Codes): void {
+    for (let word = this.words.length - 1; word >= 0; word--) {
+      this.slots[this.entries[word * entryLength + 3]] = -1;
+    }
     this.words = [];
     this.text = text;
     this.codes = codes;
@@ -45,73 +45,68 @@ export class WordTable {
 
   /** The number of the word at `start` … `end` of any text; -1 when it is not among them, and `free` is its slot. */
   find(codes: Codes, start: number, end: number, hash = hashOf(codes, start, end)): number {
-    const { slots, homes, hashes, starts, ends, codes: own } = this;
-    const count = this.words.length;
+    const { slots, entries, codes: own } = this;
     const last = slots.length - 1;
     let slot = (hash ^ (hash >>> 15)) & last; // The last codes have moved the upper bits most.
-    for (;;) {
-      const word = slots[slot];
-      if (word >= count || homes[word] !== slot) {
-        this.free = slot;
-        return -1;
-      }
-      if (hashes[word] === hash) {
-        let at = starts[word];
+    for (let word = slots[slot]; word >= 0; word = slots[slot]) {
+      const entry = word * entryLength;
+      let at = entries[entry + 1];
+      if (entries[entry] === hash && entries[entry + 2] - at === end - start) {
         let other = start;
-        while (other < end && at < ends[word] && own[at] === codes[other]) {
+        while (other < end && own[at] === codes[other]) {
           at++;
           other++;
         }
-        if (other === end && at === ends[word]) {
+        if (other === end) {
           return word;
         }
       }
       slot = (slot + 1) & last;
     }
+    this.free = slot;
+    return -1;
   }
 
   /** The number of the word at `start` … `end` of the table's own text, a new one where it is not among them yet. */
   add(start: number, end: number, hash = hashOf(this.codes, start, end)): number {
-    if (this.words.length === this.homes.length) {
+    const known = this.find(this.codes, start, end, hash);
+    return known < 0 ? this.enter(start, end, hash) : known;
+  }
+
+  /** Adds a word that was just looked for in vain. */
+  private enter(start: number, end: number, hash: number): number {
+    const word = this.words.push(this.text.slice(start, end)) - 1;
+    const entry = word * entryLength;
+    this.entries[entry] = hash;
+    this.entries[entry + 1] = start;
+    this.entries[entry + 2] = end;
+    this.entries[entry + 3] = this.free;
+    this.slots[this.free] = word;
+    if (this.words.length * 2 === this.slots.length) {
       this.grow();
     }
-    const known = this.find(this.codes, start, end, hash);
-    if (known >= 0) {
-      return known;
-    }
-    const word = this.words.push(this.text.slice(start, end)) - 1;
-    this.starts[word] = start;
-    this.ends[word] = end;
-    this.hashes[word] = hash;
-    this.homes[word] = this.free;
-    this.slots[this.free] = word;
     return word;
   }
 
   private grow(): void {
-    const { length } = this.words;
-    this.starts = longer(this.starts);
-    this.ends = longer(this.ends);
-    this.hashes = longer(this.hashes);
-    this.homes = new Int32Array(length * 2).fill(-1); // None is at home until it is put there again.
-    this.slots = new Int32Array(length * 4);
+    const { words, entries } = this;
+    this.slots = new Int32Array(words.length * 4).fill(-1);
+    this.entries = new Int32Array(entries.length * 2);
+    this.entries.set(entries);
     const last = this.slots.length - 1;
-    for (let word = 0; word < length; word++) {
-      let slot = (this.hashes[word] ^ (this.hashes[word] >>> 15)) & last;
-      while (this.homes[this.slots[slot]] === slot) {
+    for (let word = 0; word < words.length; word++) {
+      const hash = entries[word * entryLength];
+      let slot = (hash ^ (hash >>> 15)) & last;
+      while (this.slots[slot] >= 0) {
         slot = (slot + 1) & last;
       }
-      this.homes[word] = slot;
+      this.entries[word * entryLength + 3] = slot;
       this.slots[slot] = word;
     }
   }
 }
 
-function longer(array: Int32Array): Int32Array<ArrayBuffer> {
-  const made = new Int32Array(array.length * 2);
-  made.set(array);
-  return made;
-}
+const entryLength = 4;
 
 /** The hash of no code is 0; with each code it becomes `Math.imul(hash ^ code, hashFactor)`. */
 export const hashFactor = 0x01000193;

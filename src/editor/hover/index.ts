@@ -1,4 +1,4 @@
-import { type NameInfo, Node, nodeAt, type SyntaxTree, spanOf, textOf } from '../../language';
+import { type NameInfo, Node, nodeAt, type SyntaxTree, spanOf, textOf, unitSpanOf } from '../../language';
 import { editionOf, lintPage, ruleById } from '../../lints';
 import { parseUnit } from '../../units';
 import type { EditedSheet, Hover } from '../contract';
@@ -48,7 +48,7 @@ function pageOf(spot: Spot): Hover | undefined {
       return at(memberPage(sheet.program, cell, node));
     case Node.Quantity:
     case Node.Convert: {
-      const span = { start: tree.unitStarts[node], end: tree.unitEnds[node] };
+      const span = unitSpanOf(tree, node);
       const onUnit = tree.units[node] >= 0 && span.start <= offset && offset <= span.end;
       const unit = onUnit ? parseUnit(tree.unitTexts[tree.units[node]]) : undefined;
       return unit && !('problem' in unit) ? { span, markdown: unitPage(unit) } : undefined;

@@ -1,3 +1,4 @@
+import { unitSpanOf } from '../syntax/tree';
 import { convertedTo, misfit } from './arithmetic';
 import { type Checker, replacing } from './checker';
 import { describe } from './describe';
@@ -47,7 +48,7 @@ function reportConversion(
   problem: ReturnType<typeof misfit>,
 ): void {
   const found = `${c.quote(operand)} is ${describe(from)}`;
-  const unitSpan = { start: c.tree.unitStarts[node], end: c.tree.unitEnds[node] };
+  const unitSpan = unitSpanOf(c.tree, node);
   if (problem === 'power-kinds') {
     c.report('mixed-power-kinds', node, `${found}: it does not convert to ${describe(to)}. ${powerRoute(c, from, to)}`);
   } else if (problem === 'temperature-and-difference') {

@@ -2,7 +2,7 @@ import type { Span } from '../../text';
 import type { UnitProblem } from '../../units';
 import { constants } from '../mathematics/constants';
 import { checkSolution, checkTogether } from '../solving/check-solution';
-import { Node, nameOf } from '../syntax/tree';
+import { Node, nameOf, unitSpanOf } from '../syntax/tree';
 import { checkCall } from './calls';
 import { type Checker, replacing } from './checker';
 import { checkConversion, checkIf, checkList, checkMember } from './composites';
@@ -86,8 +86,8 @@ function checkQuantity(c: Checker, node: number): Type {
 
 /** Reports a unit that is none, at the unit's own text. */
 export function reportUnknownUnit(c: Checker, node: number, unit: UnitProblem): void {
-  const { unitStarts, unitEnds, unitTexts, units } = c.tree;
-  const span = { start: unitStarts[node], end: unitEnds[node] };
+  const { unitTexts, units } = c.tree;
+  const span = unitSpanOf(c.tree, node);
   const text = unitTexts[units[node]];
   const suggestion = isPrefix(text) ? undefined : unit.suggestion;
   const choices = twoFigures(c, node);
@@ -114,7 +114,7 @@ function twoFigures(
   const start = c.tree.starts[node];
   const [written, first, second, unit] =
     /^(\d[\d.]*)\s?\p{L}{1,5}\/(\d[\d.]*)\s?(\p{L}+)/u.exec(c.tree.text.slice(start, start + 40)) ?? [];
-  return written === undefined || c.tree.unitStarts[node] > start + written.length
+  return written === undefined || unitSpanOf(c.tree, node).start > start + written.length
     ? undefined
     : { span: { start, end: start + written.length }, each: [`${first} ${unit}`, `${second} ${unit}`] };
 }

@@ -1,5 +1,5 @@
 import { dimensionless } from '../../units';
-import { Node, Operator } from '../syntax/tree';
+import { Node, Operator, unitSpanOf } from '../syntax/tree';
 import type { Misfit } from './arithmetic';
 import { type Checker, replacing } from './checker';
 import { describe } from './describe';
@@ -107,10 +107,9 @@ export function reportMissingUnit(c: Checker, node: number, why: string, symbol:
 
 function differenceFix(c: Checker, node: number, type: QuantityOf) {
   const inner = c.ungroup(node);
-  const { kinds, unitStarts, unitEnds } = c.tree;
-  if (kinds[inner] !== Node.Quantity) {
+  if (c.tree.kinds[inner] !== Node.Quantity) {
     return undefined;
   }
   const unit = type.unit.symbol === '°F' ? 'Δ°F' : 'Δ°C';
-  return [replacing(`Write it as a difference in ${unit}`, { start: unitStarts[inner], end: unitEnds[inner] }, unit)];
+  return [replacing(`Write it as a difference in ${unit}`, unitSpanOf(c.tree, inner), unit)];
 }

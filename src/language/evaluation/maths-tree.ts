@@ -1,6 +1,6 @@
 import { argumentNodes } from '../checking/arguments';
 import { textContent } from '../syntax/navigation';
-import { children, Node, Operator, textOf } from '../syntax/tree';
+import { children, Node, Operator, textOf, unitSpanOf } from '../syntax/tree';
 import type { Replay } from './replay';
 import type { Maths } from './trace';
 
@@ -113,7 +113,7 @@ export function build(run: Replay, node: number, leaf: LeafReader): Maths {
 /** A quantity as its author wrote the number, with the unit in its canonical spelling. */
 function quantity(run: Replay, node: number): Maths {
   const { tree } = run.frame.meaning;
-  const number = tree.text.slice(tree.starts[node], tree.unitStarts[node]).trim();
+  const number = tree.text.slice(tree.starts[node], unitSpanOf(tree, node).start).trim();
   const unit = run.frame.meaning.unitAt(node);
   return { kind: 'literal', number, unit: 'problem' in unit ? textOf(tree, node) : unit.symbol };
 }

@@ -14,8 +14,6 @@ const columns = [
   'numbers',
   'decimals',
   'units',
-  'unitStarts',
-  'unitEnds',
   'names',
 ] as const;
 

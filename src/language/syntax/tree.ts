@@ -51,7 +51,7 @@ export enum Node {
   // Expressions.
   /** A plain number. `numbers[node]` is its value. */
   Number,
-  /** A number with a unit: `numbers[node]` in `units` as written; the unit's span is `unitSpans`. No children. */
+  /** A number with a unit: `numbers[node]` in `units` as written. No children. */
   Quantity,
   /** A name. */
   Name,
@@ -83,7 +83,7 @@ export enum Node {
   Member,
   /** Children: expression…. `[a, b]` */
   List,
-  /** Children: expression. `expression in unit`; the unit is in `units` and `unitSpans`. */
+  /** Children: expression. `expression in unit`; the unit is in `units`. */
   Convert,
   /** Children: condition, then, else. */
   If,
@@ -146,12 +146,10 @@ export interface SyntaxTree {
   readonly numbers: Float64Array;
   /** Digits after the decimal point as the number was written, in its exponent's scale; for a reading's resolution. */
   readonly decimals: Int8Array;
-  /** Index into `unitTexts`, -1 for none. */
+  /** Index into `unitTexts`, -1 for none. A unit ends where its node ends. */
   readonly units: Int32Array;
   /** Unit texts as written, each once. */
   readonly unitTexts: readonly string[];
-  readonly unitStarts: Int32Array;
-  readonly unitEnds: Int32Array;
   /** Of a Name: index into `nameTexts`; -1 for any other node, and for a Name that nobody wrote. */
   readonly names: Int32Array;
   /** Names as written, each once. */
@@ -179,6 +177,12 @@ export function* children(tree: SyntaxTree, node: number): Generator<number> {
 }
 
 export const spanOf = (tree: SyntaxTree, node: number): Span => ({ start: tree.starts[node], end: tree.ends[node] });
+
+/** Where the unit of a node stands that has one. */
+export const unitSpanOf = ({ ends, units, unitTexts }: SyntaxTree, node: number): Span => ({
+  start: ends[node] - unitTexts[units[node]].length,
+  end: ends[node],
+});
 
 /** The text of a Name, without cutting it out of the cell's anew. */
 export const nameOf = (tree: SyntaxTree, node: number): string =>

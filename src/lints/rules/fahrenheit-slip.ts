@@ -1,5 +1,5 @@
 import { figure } from '../../functions';
-import { type CallRecord, Node } from '../../language';
+import { type CallRecord, Node, unitSpanOf } from '../../language';
 import { argumentNode, argumentSpan, ungrouped } from '../argument-places';
 import { defineLint } from '../contract';
 import { callNodes } from '../statement-kinds';
@@ -49,7 +49,7 @@ export const fahrenheitSlip = defineLint({
       }
       const value = tree.numbers[node];
       if (celsiusUnit.test(tree.unitTexts[tree.units[node]]) && value > odd.celsius && value !== tableTemperature) {
-        const span = { start: tree.unitStarts[node], end: tree.unitEnds[node] };
+        const span = unitSpanOf(tree, node);
         report({
           span: argumentSpan(statement, call, odd.parameter),
           message: `Is ${figure(value)} °C meant, and not ${figure(value)} °F? ${whatItIs(call)} is seldom as hot.`,

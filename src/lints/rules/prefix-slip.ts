@@ -1,5 +1,5 @@
 import { figure } from '../../functions';
-import { type CallRecord, spanOf } from '../../language';
+import { type CallRecord, spanOf, unitSpanOf } from '../../language';
 import type { Fix } from '../../text';
 import { argumentNode, argumentSpan } from '../argument-places';
 import { defineLint, type LintedStatement } from '../contract';
@@ -118,7 +118,7 @@ function oddValue(
   if (meant === unit) {
     return undefined;
   }
-  const span = { start: tree.unitStarts[literal], end: tree.unitEnds[literal] };
+  const span = unitSpanOf(tree, literal);
   const { start, end } = statement.result.span;
   const isHere = tree === statement.tree && span.start >= start && spanOf(tree, literal).end <= end;
   const fixes = isHere ? [{ title: `Write ${meant}`, edits: [{ span, newText: meant }], safe: false }] : [];

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { children, Node, type SyntaxTree } from '../../../src/language/syntax/tree';
+import { children, Node, type SyntaxTree, unitSpanOf } from '../../../src/language/syntax/tree';
 import { mutatedCell, roughCell } from './cell-arbitraries';
 import { fixturesIn, readFixture } from './fixtures';
 import { readCell } from './read-cell';
@@ -72,7 +72,7 @@ describe('any text at all', () => {
           .concat(
             [...reachable(tree)]
               .filter((node) => tree.kinds[node] === Node.Convert)
-              .map((node) => ({ start: tree.unitStarts[node], end: tree.unitEnds[node] })),
+              .map((node) => unitSpanOf(tree, node)),
             tree.comments.map(({ span }) => span),
           )
           .sort((a, b) => a.start - b.start || a.end - b.end);

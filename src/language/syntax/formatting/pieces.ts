@@ -3,7 +3,7 @@ import { isBroken, nodesBelow } from '../navigation';
 import { isBlank, isLineBreak, isNameStart, lineEnd, nameEnd } from '../scanning/characters';
 import { pairToken, signToken } from '../scanning/signs';
 import { Token } from '../scanning/token';
-import { Node, type SyntaxTree } from '../tree';
+import { Node, type SyntaxTree, unitSpanOf } from '../tree';
 
 /** What a piece of text is, as far as the space around it goes. */
 export enum Piece {
@@ -69,13 +69,14 @@ function readStatement(tree: SyntaxTree, codes: Codes, statement: number, pieces
       const { piece, start, end } = later.pop()!;
       add(piece, start, end);
     }
-    const { unitStarts, unitEnds, starts, ends } = tree;
+    const { starts, ends } = tree;
     if (tree.kinds[node] === Node.Convert) {
       // The unit stands behind the children, which come later in this walk.
-      later.push({ piece: Piece.Unit, start: unitStarts[node], end: unitEnds[node] });
+      later.push({ piece: Piece.Unit, ...unitSpanOf(tree, node) });
     } else if (tree.units[node] >= 0) {
-      add(Piece.Operand, starts[node], trimmedEnd(tree.text, unitStarts[node]));
-      add(Piece.Unit, unitStarts[node], unitEnds[node]);
+      const unit = unitSpanOf(tree, node);
+      add(Piece.Operand, starts[node], trimmedEnd(tree.text, unit.start));
+      add(Piece.Unit, unit.start, unit.end);
     } else if (tree.firstChildren[node] < 0 && tree.kinds[node] !== Node.Parameters && !isEmptyBrackets(tree, node)) {
       const isSuperscript = tree.kinds[node] === Node.Number && '²³'.includes(tree.text.charAt(starts[node]));
       add(isSuperscript ? Piece.Superscript : Piece.Operand, starts[node], ends[node]);

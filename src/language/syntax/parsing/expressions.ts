@@ -53,7 +53,7 @@ export function readExpression(r: Reader, least: number = Strength.Where): numbe
     return tooDeep(r);
   }
   r.nesting++;
-  let left = readPrefix(r);
+  let left = isPrefix[r.token] === 1 ? readPrefix(r) : readOperand(r);
   for (;;) {
     if (r.tree.heights[left] > maximumDepth) {
       left = tooHigh(r, left);
@@ -91,19 +91,22 @@ function tooDeep(r: Reader): number {
   return skipped < 0 ? r.absent() : skipped;
 }
 
+/** 1 for what may stand before an operand. */
+const isPrefix = new Uint8Array(Token.Unknown + 1);
+for (const token of [Token.Minus, Token.Plus, Token.Not, Token.If]) {
+  isPrefix[token] = 1;
+}
+
 function readPrefix(r: Reader): number {
-  const { start, token } = r;
-  switch (token) {
+  switch (r.token) {
     case Token.Minus:
       return readUnary(r, Operator.Negate, Strength.Power);
     case Token.Plus:
       return readUnary(r, Operator.Plus, Strength.Power);
     case Token.Not:
       return readUnary(r, Operator.Not, Strength.Comparison);
-    case Token.If:
-      return readIf(r, start);
     default:
-      return readOperand(r);
+      return readIf(r, r.start);
   }
 }
 
@@ -255,7 +258,7 @@ function readConversion(r: Reader, left: number): number {
     return left;
   }
   const node = tree.parent(Node.Convert, tree.starts[left], end, left);
-  tree.setUnit(node, tree.unitTexts.add(from, end), from, end);
+  tree.units[node] = tree.unitTexts.add(from, end);
   r.lastStart = from;
   r.resume(end);
   return node;

@@ -1,5 +1,5 @@
 import type { Codes } from '../../../text';
-import { hyphenatedEnd, isDigit, isNameStart, nameEnd, skipBlanks } from '../scanning/characters';
+import { ascii, Character, hyphenatedEnd, isDigit, isNameStart, nameEnd, skipBlanks } from '../scanning/characters';
 import { Token } from '../scanning/token';
 import { isTheWord, tokenOfWord, wordAt } from '../scanning/words';
 import { Node } from '../tree';
@@ -35,7 +35,7 @@ export function readNumberOrSize(r: Reader): number {
       return misspelt;
     }
   }
-  const unitEnd = mayBeUnit ? endOfUnit(r, at, known) : at;
+  const unitEnd = known > at && codes[at] !== 105 ? known : mayBeUnit ? endOfUnit(r, at, known) : at;
   if (unitEnd === at) {
     const node = tree.leaf(Node.Number, start, numberEnd);
     tree.numbers[node] = number;
@@ -51,7 +51,7 @@ export function readNumberOrSize(r: Reader): number {
   const node = tree.leaf(Node.Quantity, start, unitEnd);
   tree.numbers[node] = number;
   tree.decimals[node] = decimals;
-  tree.setUnit(node, unit, at, unitEnd);
+  tree.units[node] = unit;
   r.lastStart = start;
   r.resume(unitEnd);
   return node;
@@ -119,7 +119,7 @@ function readDesignation(r: Reader, start: number, unitStart: number, sizeEnd: n
   const size = tree.leaf(Node.Size, start, sizeEnd);
   tree.numbers[size] = value;
   if (unitStart < sizeEnd) {
-    tree.setUnit(size, tree.unitTexts.add(unitStart, sizeEnd), unitStart, sizeEnd);
+    tree.units[size] = tree.unitTexts.add(unitStart, sizeEnd);
   }
   let last = size;
   let end = sizeEnd;
@@ -146,10 +146,15 @@ function isFreeWord(codes: Codes, start: number, end: number): boolean {
   return tokenOfWord(word) === Token.Name && !isTheWord(word, 'from') && !isTheWord(word, 'to');
 }
 
-const isUnitStart = (codes: Codes, at: number): boolean => {
+function isUnitStart(codes: Codes, at: number): boolean {
   const c = codes[at];
-  return isNameStart(c) || c === 37 || c === 0xb0 || (c === 49 && codes[at + 1] === 47);
-};
+  return (
+    (c < 128 ? ascii[c] === Character.Letter : isNameStart(c)) ||
+    c === 37 ||
+    c === 0xb0 ||
+    (c === 49 && codes[at + 1] === 47)
+  );
+}
 
 /**
  * The end of the unit at `at`, where `end` is that of what the unit table knows. A plain word that is no unit counts as

@@ -17,8 +17,6 @@ export class TreeBuilder {
   numbers!: Float64Array;
   decimals!: Int8Array;
   units!: Int32Array;
-  unitStarts!: Int32Array;
-  unitEnds!: Int32Array;
   names!: Int32Array;
   /** Height of the tree below each node; not part of the result. */
   heights!: Uint16Array;
@@ -38,8 +36,6 @@ export class TreeBuilder {
     this.numbers.fill(0, 0, count);
     this.decimals.fill(0, 0, count);
     this.units.fill(-1, 0, count);
-    this.unitStarts.fill(0, 0, count);
-    this.unitEnds.fill(0, 0, count);
     this.names.fill(-1, 0, count);
     this.heights.fill(0, 0, count);
     this.count = 0;
@@ -86,13 +82,6 @@ export class TreeBuilder {
     return node;
   }
 
-  /** Gives a node the unit that stands at `start` … `end` and has this number in `unitTexts`. */
-  setUnit(node: number, unit: number, start: number, end: number): void {
-    this.units[node] = unit;
-    this.unitStarts[node] = start;
-    this.unitEnds[node] = end;
-  }
-
   finish(
     text: string,
     statements: readonly number[],
@@ -113,8 +102,6 @@ export class TreeBuilder {
       decimals: this.decimals.slice(0, count),
       units: this.units.slice(0, count),
       unitTexts: this.unitTexts.words,
-      unitStarts: this.unitStarts.slice(0, count),
-      unitEnds: this.unitEnds.slice(0, count),
       names: this.names.slice(0, count),
       nameTexts: this.nameTexts.words,
       statements,
@@ -140,8 +127,6 @@ export class TreeBuilder {
     this.numbers = larger(new Float64Array(capacity), this.numbers);
     this.decimals = larger(new Int8Array(capacity), this.decimals);
     this.units = larger(none(), this.units);
-    this.unitStarts = larger(new Int32Array(capacity), this.unitStarts);
-    this.unitEnds = larger(new Int32Array(capacity), this.unitEnds);
     this.names = larger(none(), this.names);
     this.heights = larger(new Uint16Array(capacity), this.heights);
     this.capacity = capacity;

@@ -39,7 +39,7 @@ export class Scanner {
   /** True in a table row, which never runs on. */
   inRow = false;
   /** The number last read. */
-  readonly number: NumberText = { value: 0, decimals: 0 };
+  readonly number: NumberText = { value: Number.NaN, decimals: 0 };
   /** Of the name last read: its hash, and which word of the language it is, -1 for none. */
   hash = 0;
   word = -1;
@@ -66,7 +66,8 @@ export class Scanner {
       return;
     }
     this.lastStart = this.start;
-    this.resume(this.end);
+    this.lastEnd = this.end;
+    this.scan(this.end);
   }
 
   /** Goes on after `end`, up to where the parser has read by rules of its own. */
