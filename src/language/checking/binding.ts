@@ -1,5 +1,5 @@
 import type { Diagnostic, ProblemCode } from '../../text';
-import type { CompiledStatement } from '../evaluation/runner';
+import { plainStorage, type StatementCode, type Storage } from '../evaluation/storage';
 import type { StatementResult } from '../program';
 import { type Solved, withSolutions } from '../solving/solution';
 import { Node, type SyntaxTree } from '../syntax/tree';
@@ -29,7 +29,11 @@ export class Statement {
   partDiagnostics: readonly Diagnostic[] = noDiagnostics;
   /** Type of its expression; that of its names where it defines one. Unknown after an error. */
   type: Type = unknownType;
-  compiled?: CompiledStatement;
+  /** Where its instructions lie, the first slot of its value and what else it uses; no slot, -1, while it is not compiled. */
+  codeStart = 0;
+  codeEnd = 0;
+  slot = -1;
+  storage: Storage = plainStorage;
   /** True when it came to a value, or defines a function that can be called. */
   succeeded = false;
   /** True when it takes a reading or needs a name that hangs on one. */
@@ -55,6 +59,15 @@ export class Statement {
     /** The node of the one name that it takes; a `use` is a statement for each of its names. Else -1. */
     readonly part = -1,
   ) {}
+
+  get isCompiled(): boolean {
+    return this.slot >= 0;
+  }
+
+  /** Its code and value, once it is compiled. */
+  get code(): StatementCode {
+    return { start: this.codeStart, end: this.codeEnd, slot: this.slot, size: this.storage.size };
+  }
 
   /** The names that it uses, each once. */
   get uses(): readonly Name[] {

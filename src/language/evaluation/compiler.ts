@@ -57,7 +57,7 @@ export class Compiler implements Emitter {
       return this.place(item, 1, target);
     }
     const slot =
-      !frame.items && isOverItems(frame.meaning, node)
+      !frame.items && frame.meaning.types[node]?.kind === 'list' && isOverItems(frame.meaning, node)
         ? compileOverItems(this, frame, node, target)
         : this.translate(frame, node, target);
     frame.slots?.set(node, slot);

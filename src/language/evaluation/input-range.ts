@@ -44,7 +44,7 @@ export function isOutside(number: number, { least, most }: InputBounds): boolean
 /** What is wrong with an input's value: it lies outside the bounds written beside it. */
 export function inputProblem(runner: Runner, statement: Statement): Diagnostic | undefined {
   const bounds = inputBounds(runner, statement);
-  if (!bounds || !isOutside(runner.machine.numbers[statement.compiled!.slot], bounds)) {
+  if (!bounds || !isOutside(runner.machine.numbers[statement.slot], bounds)) {
     return undefined;
   }
   const { tree } = statement.cell;

@@ -6,23 +6,7 @@ import { sizeOf } from './layout';
 import { Machine } from './machine';
 import { runWithDoubt } from './propagation';
 import { hasValue } from './read-value';
-
-/** Where a statement's instructions and values lie. */
-export interface CompiledStatement {
-  /** Its instructions, from here to `end`. */
-  readonly start: number;
-  readonly end: number;
-  /** First slot of its value. */
-  readonly slot: number;
-  readonly size: number;
-  /** Slots it uses beside: pairs of slot and size. */
-  readonly owned: readonly number[];
-  /** True when it makes something uncertain: a reading, limits. */
-  readonly takesReadings: boolean;
-}
-
-/** Shared, because most statements own no slots. */
-const none: number[] = [];
+import { noSlots, plainStorage } from './storage';
 
 /** Compiles statements and runs them, one at a time or all at once. */
 export class Runner {
@@ -42,10 +26,10 @@ export class Runner {
     this.order = undefined;
     this.fused = undefined;
     const size = sizeOf(statement.type);
-    const old = statement.compiled;
-    const slot = old?.size === size ? old.slot : machine.allocate(size);
-    if (old) {
-      this.drop(old, old.size === size);
+    const keepsSlot = statement.isCompiled && statement.storage.size === size;
+    const slot = keepsSlot ? statement.slot : machine.allocate(size);
+    if (statement.isCompiled) {
+      this.drop(statement, keepsSlot);
     }
     if (statement.defines) {
       statement.defines.slot = slot;
@@ -55,58 +39,57 @@ export class Runner {
     if (this.frame?.meaning !== meaning) {
       this.frame = { meaning }; // Most statements stand in the cell of the one before.
     }
-    compiler.owned = none;
+    compiler.owned = noSlots;
     compiler.takesReadings = false;
     compiler.statement(this.frame, statement.expression, slot);
-    statement.compiled = {
-      start,
-      end: machine.codeLength,
-      slot,
-      size,
-      owned: compiler.owned,
-      takesReadings: compiler.takesReadings,
-    };
+    statement.codeStart = start;
+    statement.codeEnd = machine.codeLength;
+    statement.slot = slot;
+    const { owned, takesReadings } = compiler;
+    statement.storage =
+      size === 1 && owned.length === 0 && !takesReadings ? plainStorage : { size, owned, takesReadings };
   }
 
   /** Gives back what a statement used. */
   release(statement: Statement): void {
-    if (statement.compiled) {
-      this.drop(statement.compiled, false);
-      statement.compiled = undefined;
+    if (statement.isCompiled) {
+      this.drop(statement, false);
+      statement.codeStart = statement.codeEnd = 0;
+      statement.slot = -1;
+      statement.storage = plainStorage;
     }
   }
 
-  private drop(compiled: CompiledStatement, keepsValue: boolean): void {
+  private drop({ slot, storage, codeStart, codeEnd }: Statement, keepsValue: boolean): void {
     const { machine } = this;
     if (!keepsValue) {
-      machine.release(compiled.slot, compiled.size);
+      machine.release(slot, storage.size);
     }
-    for (let i = 0; i < compiled.owned.length; i += 2) {
-      machine.release(compiled.owned[i], compiled.owned[i + 1]);
+    for (let i = 0; i < storage.owned.length; i += 2) {
+      machine.release(storage.owned[i], storage.owned[i + 1]);
     }
-    this.abandoned += compiled.end - compiled.start;
+    this.abandoned += codeEnd - codeStart;
   }
 
   /** Runs one statement; true when it has a value. */
   run(statement: Statement): boolean {
-    const { start, end, slot, size } = statement.compiled!;
-    const { uncertain } = this.machine;
+    const { machine } = this;
     if (statement.isUncertain) {
-      this.runWithDoubt(statement.compiled!);
+      this.runWithDoubt(statement);
     } else {
-      if (!uncertain.isEmpty) {
-        uncertain.drop(slot, size);
+      if (!machine.uncertain.isEmpty) {
+        machine.uncertain.drop(statement.slot, statement.storage.size);
       }
-      this.machine.run(start, end);
+      machine.run(statement.codeStart, statement.codeEnd);
     }
-    return hasValue(this.machine, statement.type, slot);
+    return hasValue(machine, statement.type, statement.slot);
   }
 
-  private runWithDoubt({ start, end, slot, size }: CompiledStatement): void {
+  private runWithDoubt({ codeStart, codeEnd, slot, storage }: Statement): void {
     const { uncertain } = this.machine;
-    uncertain.drop(slot, size);
-    runWithDoubt(this.machine, start, end);
-    uncertain.keep(slot, size);
+    uncertain.drop(slot, storage.size);
+    runWithDoubt(this.machine, codeStart, codeEnd);
+    uncertain.keep(slot, storage.size);
   }
 
   /** Runs instructions of a statement; with what is uncertain only where something is. */
@@ -132,7 +115,7 @@ export class Runner {
     } else if (this.order) {
       this.fused ??= new FusedCode(
         machine,
-        this.order.map(({ compiled }) => compiled).filter((code) => code !== undefined),
+        this.order.filter(({ isCompiled }) => isCompiled).map(({ code }) => code),
       );
       this.fused.run();
     } else {
@@ -150,11 +133,11 @@ export class Runner {
   private runAllWithDoubt(order: readonly Statement[]): void {
     const { machine } = this;
     let from = 0;
-    for (const { isUncertain, compiled } of order) {
-      if (isUncertain && compiled) {
-        machine.run(from, compiled.start);
-        this.runWithDoubt(compiled);
-        from = compiled.end;
+    for (const statement of order) {
+      if (statement.isUncertain && statement.isCompiled) {
+        machine.run(from, statement.codeStart);
+        this.runWithDoubt(statement);
+        from = statement.codeEnd;
       }
     }
     machine.run(from, machine.codeLength);
@@ -164,7 +147,7 @@ export class Runner {
   compileAll(statements: Iterable<Statement>): void {
     this.machine.clearCode();
     for (const statement of statements) {
-      if (statement.compiled) {
+      if (statement.isCompiled) {
         this.compile(statement);
       }
     }

@@ -67,7 +67,7 @@ export class RowShape {
     const { library, functions } = statement.cell.context;
     for (const { function: name, columns: wanted } of library.rowShapes ?? []) {
       const definition = functions.get(name);
-      const columns = definition && !called.has(name) ? columnsFor(definition, schedule, statement.compiled!.slot) : [];
+      const columns = definition && !called.has(name) ? columnsFor(definition, schedule, statement.slot) : [];
       if (wanted.every((names) => columns.some((column) => names.includes(column.name)))) {
         return columns.length > 0 ? new RowShape(runner, statement, definition!, columns, wanted) : undefined;
       }

@@ -71,7 +71,7 @@ function calls({ cell }: Statement, { expression }: ComputedColumn): ReadonlySet
 
 /** False where a row lacks what the formula reads: then no function is to be called. */
 function hasInputs({ machine }: Runner, statement: Statement, { reads }: ComputedColumn, row: number): boolean {
-  const slots = columnSlots(scheduleOf(statement)!, statement.compiled!.slot);
+  const slots = columnSlots(scheduleOf(statement)!, statement.slot);
   return reads.every((read) => {
     const list = machine.objects[slots.get(read)!];
     return typeof list === 'object' && list !== null && !machine.holes.get(list)?.has(row);

@@ -26,7 +26,7 @@ export function scheduleTrace(runner: Runner, statement: Statement): Trace {
 /** The first row in which every formula has a value; the first of all where there is none. */
 function rowToShow({ machine }: Runner, statement: Statement): number {
   const schedule = scheduleOf(statement)!;
-  const slots = columnSlots(schedule, statement.compiled!.slot);
+  const slots = columnSlots(schedule, statement.slot);
   const holes = schedule.computed.map(({ name }) => {
     const list = machine.objects[slots.get(name)!];
     return typeof list === 'object' && list !== null && !isMissing(list) ? machine.holes.get(list) : undefined;

@@ -92,12 +92,12 @@ export class Settler {
     for (const statement of ordered) {
       const isOrWasCyclic = statement.isCyclic;
       const isTouched = statement.touchedIn === update;
-      const mustCheck = isTouched || isOrWasCyclic || usesSome(statement, (name) => name.retypedIn === update);
-      if (!mustCheck && !usesSome(statement, (name) => name.revaluedIn === update)) {
+      const news = isTouched || isOrWasCyclic ? News.Type : newsFor(statement, update);
+      if (news === News.None) {
         continue;
       }
       const oldType = statement.type;
-      if (mustCheck) {
+      if (news === News.Type) {
         this.check(statement, circleOf.get(statement));
       }
       this.run(statement);
@@ -164,14 +164,24 @@ export class Settler {
   }
 
   private run(statement: Statement): void {
+    const { cell, usesEnd } = statement;
+    let isUncertain = statement.storage.takesReadings;
+    /** Names that it needs and that have no value. */
+    let missing: string[] | undefined;
+    for (let i = statement.usesFrom; i < usesEnd; i++) {
+      const name = cell.uses[i];
+      const { definition } = name;
+      isUncertain ||= definition?.isUncertain === true;
+      if (definition ? !definition.succeeded : name.isContested) {
+        missing ??= [];
+        missing.push(name.text);
+      }
+    }
+    statement.isUncertain = isUncertain;
     statement.runDiagnostics = noDiagnostics;
     statement.succeeded = false;
-    statement.isUncertain =
-      statement.compiled?.takesReadings === true ||
-      usesSome(statement, (name) => name.definition?.isUncertain === true);
-    const missing = missingOf(statement);
     if (!missing && statement.checkDiagnostics.length === 0) {
-      statement.succeeded = statement.compiled ? this.runCompiled(statement) : statement.givesFunction;
+      statement.succeeded = statement.isCompiled ? this.runCompiled(statement) : statement.givesFunction;
     } else if (missing && statement.taken) {
       statement.runDiagnostics = [takenProblem(statement)];
     }
@@ -187,6 +197,10 @@ export class Settler {
         ? noDiagnostics
         : [replay(this.runner, statement, (run) => failureOf(run, statement.expression))];
       return false;
+    }
+    const kind = statement.cell.tree.kinds[statement.node];
+    if (kind !== Node.Schedule && kind !== Node.Input && !statement.isUncertain) {
+      return true;
     }
     if (scheduleOf(statement)) {
       const turning = statement.isUncertain ? turningCalls(this.runner, statement) : noDiagnostics;
@@ -228,26 +242,25 @@ function forgetContested(touched: Iterable<Statement>): void {
 
 const isKnown = (type: Type): boolean => type.kind !== 'unknown';
 
-function usesSome({ cell, usesFrom, usesEnd }: Statement, isSo: (name: Name) => boolean): boolean {
-  for (let i = usesFrom; i < usesEnd; i++) {
-    if (isSo(cell.uses[i])) {
-      return true;
-    }
-  }
-  return false;
+/** What is new of the names that a statement uses: nothing, the value of one, or even the type of one. */
+enum News {
+  None,
+  Value,
+  Type,
 }
 
-/** Names that a statement needs and that have no value. */
-function missingOf({ cell, usesFrom, usesEnd }: Statement): string[] | undefined {
-  let missing: string[] | undefined;
+function newsFor({ cell, usesFrom, usesEnd }: Statement, update: number): News {
+  let news = News.None;
   for (let i = usesFrom; i < usesEnd; i++) {
-    const { text, definition, isContested } = cell.uses[i];
-    if (isContested || definition?.succeeded === false) {
-      missing ??= [];
-      missing.push(text);
+    const { retypedIn, revaluedIn } = cell.uses[i];
+    if (retypedIn === update) {
+      return News.Type;
+    }
+    if (revaluedIn === update) {
+      news = News.Value;
     }
   }
-  return missing;
+  return news;
 }
 
 /** The statements and everything that needs them, directly or by way of others. */

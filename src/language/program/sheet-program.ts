@@ -190,7 +190,7 @@ export class SheetProgram implements Program {
     if (statement && statement.unknowns.length > 0) {
       return valueInEquation(this.runner, statement, node);
     }
-    if (!statement?.compiled || !statement.succeeded) {
+    if (!statement?.isCompiled || !statement.succeeded) {
       return undefined;
     }
     return scheduleOf(statement)

@@ -72,12 +72,12 @@ export class Result implements StatementResult {
   }
 
   private get hasValue(): boolean {
-    return this.statement.succeeded && this.statement.compiled !== undefined;
+    return this.statement.succeeded && this.statement.isCompiled;
   }
 
   get value(): Value | undefined {
     if (!this.made && this.hasValue) {
-      this.made = readValue(this.runner.machine, this.statement.type, this.statement.compiled!.slot);
+      this.made = readValue(this.runner.machine, this.statement.type, this.statement.slot);
     }
     return this.made;
   }
@@ -156,7 +156,7 @@ export class Result implements StatementResult {
     const { statement } = this;
     // Without its inputs the statement did not run; what their slots still hold must reach no function.
     const ran = this.missing === undefined && statement.checkDiagnostics.length === 0;
-    if (!this.records && ran && statement.compiled && !scheduleOf(statement)) {
+    if (!this.records && ran && statement.isCompiled && !scheduleOf(statement)) {
       const listener = new Listener('facts');
       this.records = replay(this.runner, statement, () => listener.calls.map(callRecord), listener);
     }

@@ -56,10 +56,10 @@ export class Variation implements Contract {
   run(values: readonly InputValue[]): void {
     const { machine } = this.runner;
     for (const [i, statement] of this.statements.entries()) {
-      if (statement?.compiled) {
-        const { slot, size } = statement.compiled;
+      if (statement?.isCompiled) {
+        const { slot, storage } = statement;
         const value = values[i];
-        machine.uncertain.clear(slot, size);
+        machine.uncertain.clear(slot, storage.size);
         machine.numbers[slot] = typeof value === 'number' ? value : Number.NaN;
         machine.objects[slot] = typeof value === 'number' ? undefined : value.object;
         statement.succeeded = true;
@@ -87,8 +87,8 @@ export class Variation implements Contract {
 
   get callsLibrary(): boolean {
     const { code, sites } = this.runner.machine;
-    return this.dependants.some(({ compiled }) => {
-      for (let at = compiled?.start ?? 0; at < (compiled?.end ?? 0); at += instructionLength) {
+    return this.dependants.some(({ codeStart, codeEnd }) => {
+      for (let at = codeStart; at < codeEnd; at += instructionLength) {
         if (code[at] === Operation.Site && sites[code[at + 2]] instanceof CallSite) {
           return true;
         }
@@ -99,18 +99,18 @@ export class Variation implements Contract {
 
   private columnsOf(varied: readonly Statement[]): VariedColumns | undefined {
     const { machine } = this.runner;
-    const isPlain = ({ type, isUncertain, compiled }: Statement) =>
-      compiled !== undefined &&
+    const isPlain = ({ type, isUncertain, isCompiled, codeStart, codeEnd }: Statement) =>
+      isCompiled &&
       !isUncertain &&
       (type.kind === 'quantity' || type.kind === 'boolean') &&
-      isArithmetic(machine, compiled.start, compiled.end);
-    const isNumber = ({ type, compiled }: Statement) =>
-      compiled !== undefined && (type.kind === 'quantity' || type.kind === 'boolean');
+      isArithmetic(machine, codeStart, codeEnd);
+    const isNumber = ({ type, isCompiled }: Statement) =>
+      isCompiled && (type.kind === 'quantity' || type.kind === 'boolean');
     if (varied.length !== this.statements.length || !varied.every(isNumber) || !this.dependants.every(isPlain)) {
       return undefined;
     }
-    const slotOf = ({ compiled }: Statement) => compiled!.slot;
-    const pieces = this.dependants.map(({ compiled }) => compiled!);
+    const slotOf = ({ slot }: Statement) => slot;
+    const pieces = this.dependants.map(({ code }) => code);
     let made: CaseColumns | undefined; // Once a case is run in columns: mostly only the inputs are asked for.
     const columns = () => (made ??= new CaseColumns(machine, varied.map(slotOf), pieces, this.casesAtOnce));
     const isCheck = ({ cell, node }: Statement) => cell.tree.kinds[node] === Node.Check;
@@ -139,7 +139,7 @@ function inputCalled(name: string, sheet: Sheet): Statement | undefined {
 }
 
 function variedInput(name: string, statement: Statement | undefined, runner: Runner): VariedInput {
-  const bounds = statement?.compiled && inputBounds(runner, statement);
+  const bounds = statement?.isCompiled ? inputBounds(runner, statement) : undefined;
   return {
     name,
     type: statement?.type ?? unknownType,
@@ -150,7 +150,7 @@ function variedInput(name: string, statement: Statement | undefined, runner: Run
 
 function outputsOf(statement: Statement, varies: boolean): Output[] {
   const node = statement.nameNode;
-  if (node < 0 || !statement.compiled) {
+  if (node < 0 || !statement.isCompiled) {
     return [];
   }
   const outputs: Output[] = [];
@@ -165,6 +165,6 @@ function outputsOf(statement: Statement, varies: boolean): Output[] {
       outputs.push({ name, type, varies, statement, slot });
     }
   };
-  add(textOf(statement.cell.tree, node), statement.type, statement.compiled.slot);
+  add(textOf(statement.cell.tree, node), statement.type, statement.slot);
   return outputs;
 }

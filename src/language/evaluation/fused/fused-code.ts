@@ -1,16 +1,11 @@
 import type { Machine } from '../machine';
 import { instructionLength, Operation } from '../operations';
+import type { StatementCode } from '../storage';
 import { First, headOf, runFused, Second } from './run-fused';
 
 interface Range {
   readonly start: number;
   readonly end: number;
-}
-
-/** Where a statement's instructions lie, and the slots that they write for others; what else they write is their own. */
-interface StatementCode extends Range {
-  readonly slot: number;
-  readonly size: number;
 }
 
 const none = -1;

@@ -16,7 +16,7 @@ export function rowFailures(runner: Runner, statement: Statement): readonly Diag
   const schedule = scheduleOf(statement)!;
   const { machine } = runner;
   const first = new Map<number, { readonly column: string; readonly hole: Hole }>();
-  for (const [column, slot] of columnSlots(schedule, statement.compiled!.slot)) {
+  for (const [column, slot] of columnSlots(schedule, statement.slot)) {
     const list = machine.objects[slot];
     const holes = typeof list === 'object' && list !== null ? machine.holes.get(list) : undefined;
     for (const [row, hole] of holes ?? []) {

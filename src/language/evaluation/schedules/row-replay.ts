@@ -33,7 +33,7 @@ export function replayRow<T>(
   watcher?: Watcher,
 ): T {
   const { machine } = runner;
-  const slots = columnSlots(scheduleOf(statement)!, statement.compiled!.slot);
+  const slots = columnSlots(scheduleOf(statement)!, statement.slot);
   const mark = machine.mark();
   const outer = machine.row;
   try {
