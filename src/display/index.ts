@@ -1,6 +1,6 @@
 export { showBeside } from './beside';
 export { citation } from './citation';
-export { codeParts, escapeHtml, escapeMarkdown, messageMarkdown } from './escape';
+export { codeParts, escapeHtml, escapeMarkdown, messageMarkdown, messageText } from './escape';
 export { functionDetails, functionPage, functionSignature } from './function-page';
 export { toLatex } from './latex';
 export { type MarkdownExtras, toMarkdown } from './markdown';

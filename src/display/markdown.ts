@@ -1,5 +1,5 @@
 import { type Drawing, drawingAddress } from '../drawing';
-import { escapeHtml, escapeMarkdown } from './escape';
+import { escapeHtml, escapeMarkdown, messageMarkdown } from './escape';
 import type { Block } from './output';
 import { verdictWords } from './verdict-words';
 
@@ -24,16 +24,16 @@ function blockMarkdown(block: Block, extras: MarkdownExtras | undefined): string
   switch (block.kind) {
     case 'maths':
       // Inline, so that a step starts at the margin, takes one line, and breaks at its equals signs where it is narrow.
-      return `$\\displaystyle ${block.latex}$${block.remark ? ` — *${escapeMarkdown(block.remark)}*` : ''}`;
+      return `$\\displaystyle ${block.latex}$${block.remark ? ` — *${messageMarkdown(block.remark)}*` : ''}`;
     case 'lookup': {
       const row = block.row.map(([column, cell]) => `${escapeMarkdown(column)} ${escapeMarkdown(cell)}`).join(' · ');
       const source = escapeMarkdown(block.source) + (block.fromMemory ? ', value from memory' : '');
       return `$${block.latex}$ — ${source}${row && `: ${row}`}`;
     }
     case 'choice':
-      return `${escapeMarkdown(block.text)} — ${escapeMarkdown(block.because)}`;
+      return `${messageMarkdown(block.text)} — ${messageMarkdown(block.because)}`;
     case 'assumption':
-      return `Assumed: ${escapeMarkdown(block.text)}`;
+      return `Assumed: ${messageMarkdown(block.text)}`;
     case 'verdict':
       return verdictMarkdown(block);
     case 'table':
@@ -49,12 +49,12 @@ function blockMarkdown(block: Block, extras: MarkdownExtras | undefined): string
     case 'group':
       return groupMarkdown(block, extras);
     case 'missing':
-      return `${block.name === undefined ? 'This line' : `\`${block.name}\``} ${escapeMarkdown(block.text)}.`;
+      return `${block.name === undefined ? 'This line' : `\`${block.name}\``} ${messageMarkdown(block.text)}.`;
   }
 }
 
 function verdictMarkdown({ verdict, label, text, latex, margin, advice }: Block & { kind: 'verdict' }): string {
-  const notes = [margin, advice].filter((note) => note !== undefined).map((note) => ` — ${escapeMarkdown(note)}`);
+  const notes = [margin, advice].filter((note) => note !== undefined).map((note) => ` — ${messageMarkdown(note)}`);
   return `**${verdictWords[verdict]}** — ${label === text ? '' : `${escapeMarkdown(label)}: `}$${latex}$${notes.join('')}`;
 }
 

@@ -1,5 +1,6 @@
 import type { QuantityValue, Value } from '../language';
 import type { Unit } from '../units';
+import { messageText } from './escape';
 import { numberText, type RoundedNumber, unbounded } from './number';
 import { shownQuantity } from './quantity';
 
@@ -22,7 +23,7 @@ export function showValue(value: Value, digits?: number): string {
     case 'meter':
       return `meter ± (${value.terms.map((term) => showQuantity(term, digits)).join(' + ')})`;
     case 'absent':
-      return `none (${oneLine(value.because)})`;
+      return `none (${messageText(oneLine(value.because))})`;
   }
 }
 

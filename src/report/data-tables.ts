@@ -1,3 +1,4 @@
+import { messageText } from '../display';
 import type { DataTable } from './document';
 import type { ReportInput } from './input';
 import type { Takeoff } from './takeoff';
@@ -26,7 +27,7 @@ export function dataTables(input: ReportInput, takeoff: Takeoff | undefined): Da
     {
       name: 'Findings',
       columns: ['severity', 'rule', 'message', 'line'].map((title) => ({ title })),
-      rows: input.findings.map(({ severity, code, message, line }) => [severity, code, message, line]),
+      rows: input.findings.map(({ severity, code, message, line }) => [severity, code, messageText(message), line]),
     },
     {
       name: 'Readings',

@@ -20,7 +20,7 @@ function partsOf(block: Block): Part[] {
     case 'choice':
       return [{ kind: 'paragraph', content: message(`${block.text} — ${block.because}`) }];
     case 'assumption':
-      return [{ kind: 'paragraph', content: [...words('Assumed: ', 'emphasis'), ...words(block.text)] }];
+      return [{ kind: 'paragraph', content: [...words('Assumed: ', 'emphasis'), ...message(block.text)] }];
     case 'verdict': {
       const { verdict, label, latex, text, margin, advice } = block;
       const notes = [margin, advice].filter((note) => note !== undefined);
@@ -36,7 +36,7 @@ function partsOf(block: Block): Part[] {
       return [
         {
           kind: 'paragraph',
-          content: [...words('No result: ', 'strong'), ...words(`${block.name ?? 'this line'} ${block.text}.`)],
+          content: [...words('No result: ', 'strong'), ...message(`${block.name ?? 'this line'} ${block.text}.`)],
         },
       ];
   }

@@ -1,4 +1,4 @@
-import { verdictWords } from '../display';
+import { codeParts, verdictWords } from '../display';
 import type { Drawing } from '../drawing';
 import type { PictureFile } from './picture';
 
@@ -112,7 +112,7 @@ export const paragraph = (text: string): Part => ({ kind: 'paragraph', content: 
 
 /** A message's text: what stands between backticks is code. */
 export const message = (text: string): Inline[] =>
-  text.split(/`([^`]*)`/).flatMap((part, i) => words(part, i % 2 === 1 ? 'code' : undefined));
+  codeParts(text).flatMap((part) => words(part.text, part.isCode ? 'code' : undefined));
 
 /** A list with one paragraph an item. */
 export const bullets = (items: readonly string[]): Part => ({

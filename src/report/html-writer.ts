@@ -44,12 +44,17 @@ class Page {
 <table class="fields"><tbody>
 ${fields.map(field).join('\n')}
 </tbody></table>
-${banners.map(banner).join('\n')}
+${banners.map((banner) => this.banner(banner)).join('\n')}
 ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n${this.parts(section.parts)}\n</section>`).join('\n')}
 </main>
 </body>
 </html>
 `;
+  }
+
+  private banner({ tone, title, items }: ReportDocument['banners'][number]): string {
+    const lines = items.map((item) => `<li>${this.content(message(item))}</li>`).join('');
+    return `<div class="banner ${tone}" role="note"><p>⚠ ${escapeHtml(title)}</p><ul>${lines}</ul></div>`;
   }
 
   private parts(parts: readonly Part[]): string {
@@ -145,9 +150,6 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
 }
 
 const verdict = (given: Verdict): string => `<span class="${classes[given]}">${verdictWords[given]}</span>`;
-
-const banner = ({ tone, title, items }: ReportDocument['banners'][number]): string =>
-  `<div class="banner ${tone}" role="note"><p>⚠ ${escapeHtml(title)}</p><ul>${items.map((item) => `<li>${escapeHtml(item.replaceAll('`', ''))}</li>`).join('')}</ul></div>`;
 
 function signatures({ lines }: Part & { kind: 'signatures' }): string {
   const head = ['Role', 'Name', 'Signature', 'Date'].map((title) => `<th scope="col">${title}</th>`).join('');

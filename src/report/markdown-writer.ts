@@ -1,4 +1,4 @@
-import { escapeMarkdown, verdictWords } from '../display';
+import { escapeMarkdown, messageMarkdown, verdictWords } from '../display';
 import { type Cell, type Inline, message, type Part, type ReportDocument, type Table } from './document';
 
 /** The report as Markdown with `$…$` maths, for a code host, an issue or an editor. */
@@ -13,7 +13,7 @@ export function writeMarkdown(document: ReportDocument): string {
     ),
     ...banners.map(
       ({ title: what, items }) =>
-        `> **⚠ ${escapeMarkdown(what)}**\n>\n${items.map((item) => `> - ${escapeMarkdown(item)}`).join('\n')}`,
+        `> **⚠ ${escapeMarkdown(what)}**\n>\n${items.map((item) => `> - ${messageMarkdown(item)}`).join('\n')}`,
     ),
     ...sections.flatMap((section) => [`## ${escapeMarkdown(section.title)}`, partsText(section.parts)]),
   ];
@@ -37,7 +37,7 @@ function partText(part: Part): string {
     case 'table':
       return markdownTable(part);
     case 'step':
-      return `$\\displaystyle ${part.latex}$${part.note ? ` — *${escapeMarkdown(part.note)}*` : ''}`;
+      return `$\\displaystyle ${part.latex}$${part.note ? ` — *${messageMarkdown(part.note)}*` : ''}`;
     case 'verdict': {
       const label = part.label && `${escapeMarkdown(part.label)}: `;
       const notes = part.notes.map((note) => ` — ${inlineText(message(note))}`).join('');
