@@ -2,11 +2,13 @@
 import { showDrawings, themedDrawings } from './drawings';
 import { showLiveValues } from './live-prose';
 import type { MarkdownEngine } from './markdown-engine';
+import { type MarkdownRenderer, showWhereNotTrusted } from './not-trusted';
 import { makeTablesSortable, sortableStyle, sortOnPress } from './sortable-tables';
 
 /** What the notebook hands an extension of its Markdown renderer. */
 interface RendererContext {
-  getRenderer(id: string): Promise<{ extendMarkdownIt?(extend: (engine: MarkdownEngine) => void): void } | undefined>;
+  readonly workspace?: { readonly isTrusted: boolean };
+  getRenderer(id: string): Promise<MarkdownRenderer | undefined>;
 }
 
 /**
@@ -15,7 +17,10 @@ interface RendererContext {
  */
 export async function activate(context: RendererContext): Promise<void> {
   const markdown = await context.getRenderer('vscode.markdown-it-renderer');
-  markdown?.extendMarkdownIt?.(extend);
+  markdown?.extendMarkdownIt?.((engine) => {
+    extend(engine);
+    showWhereNotTrusted(markdown, engine, () => context.workspace?.isTrusted);
+  });
   if (markdown) {
     addStyle(`${themedDrawings}\n${sortableStyle}`);
     sortOnPress(document);

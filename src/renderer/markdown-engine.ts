@@ -20,3 +20,9 @@ interface Metadata {
 /** What a prose cell or an output has beside its text, from what the Markdown renderer hands its rules. */
 export const metadataOf = (env: unknown): Metadata =>
   (env as { readonly outputItem?: { readonly metadata?: Metadata } } | undefined)?.outputItem?.metadata ?? {};
+
+/** True for the metadata of a cell that was read from a sheet, or of a sheet's output. */
+export const isOurs = (metadata: unknown): boolean => {
+  const { origin, extras } = (metadata ?? {}) as { readonly origin?: unknown; readonly extras?: Partial<OutputExtras> };
+  return typeof origin === 'string' || extras?.drawings !== undefined;
+};

@@ -16,6 +16,13 @@ const sheet = (run: string) =>
   `# Forms\n\n\`\`\`kft\ninput run = ${run} from 5 ft to 400 ft "one way"\ninput drop = 3 % from 1 % to 5 %\n\`\`\`\n\n` +
   '```kft\ntwice = run * 2\n```\n';
 
+/** From somebody else: with HTML that would run, drawings, a table that sorts and steps that fold. */
+const guest =
+  '# Guest\n\nBefore <img src="x" onerror="steal()"> **after**, `= i`.\n\n' +
+  '```kft\ni = 208 V / 13 Ω\nmeasured = 15.5 A ± 1 A\ncheck measured <= 16 A\n```\n\n' +
+  '```kft\npanel = schedule\n  | tag  | phase | load    |\n  | ---  | ---   | ---     |\n' +
+  '  | oven | A     | 3.6 kVA |\n  | urn  | B     | 1.4 kVA |\ntotal = sum(panel.load)\n```\n';
+
 const edition = editionFromArguments();
 
 class HardTimes {
@@ -27,6 +34,7 @@ class HardTimes {
 
   constructor() {
     writeFileSync(this.file, sheet('85 ft'));
+    writeFileSync(join(this.workspace, 'guest.kft.md'), guest);
   }
 
   get page() {
@@ -64,7 +72,7 @@ class HardTimes {
   }
 
   picture(name: string): Promise<unknown> {
-    return this.page.screenshot({ path: join(root, 'out/shots', `hard-${name.replace(/\W+/g, '-')}.png`) });
+    return this.page.screenshot({ path: join(root, 'out/shots', `hard-${edition}-${name.replace(/\W+/g, '-')}.png`) });
   }
 
   shows(result: string): Promise<void> {
@@ -101,11 +109,14 @@ const steps: Readonly<Record<string, (at: HardTimes) => Promise<void>>> = {
     await at.page.locator('.pane-header', { hasText: 'Values and Checks' }).click();
     await at.page.locator('.monaco-list-row', { hasText: /twice.*170 ft/ }).waitFor();
     await at.page.locator('.pane-header', { hasText: 'Values and Checks' }).click();
-    if (edition === 'oldest') {
-      // The default one's own renderer of Markdown fails where it would clean what is not trusted.
-      await at.shows('170');
-    }
+    await at.shows('170');
+    await at.workbench.outputs.locator('h1', { hasText: 'Forms' }).waitFor();
     await at.picture('restricted');
+    await at.workbench.open('guest.kft.md');
+    await at.shows('16');
+    // What is written as HTML runs nowhere: neither cleaned by the editor nor shown as it is written by us.
+    assert.equal(await at.workbench.outputs.locator('[onerror]').count(), 0);
+    await at.picture('restricted guest');
     await at.kill();
     await at.start();
     await at.workbench.open('forms.kft.md');
