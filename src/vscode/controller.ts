@@ -127,13 +127,17 @@ export class SheetController implements vscode.Disposable {
     this.bound.add(notebook);
     this.stopped.delete(notebook);
     this.look(sheet);
+    let before: Thenable<unknown> | undefined;
     for (const [index, cell] of cells.entries()) {
       if (this.stopped.has(notebook)) {
         return;
       }
       this.writeOne(cell, presentIn(sheet, cell));
       if (index % 100 === 99) {
-        await new Promise((resolve) => setTimeout(resolve)); // Lets a Stop through.
+        // Else all is sent before a Stop can come through. What was sent last is on its way meanwhile.
+        const now = editorCaughtUp();
+        await before;
+        before = now;
       }
     }
     this.show(notebook, { always: true });
@@ -191,6 +195,9 @@ export class SheetController implements vscode.Disposable {
     }
   }
 }
+
+/** Waits until the editor has taken what was sent: its answer to anything comes after that. */
+const editorCaughtUp = (): Thenable<unknown> => vscode.commands.executeCommand('setContext', 'kilofoot.runs', true);
 
 /** What a cell shows in the editor. */
 interface Shown {

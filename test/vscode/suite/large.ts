@@ -80,6 +80,29 @@ describe('a sheet of 500 cells', () => {
     equal(seen.outputs, 0, 'outputs sent again');
   });
 
+  it('stops on Stop, shows what it showed, and runs all again', async function () {
+    this.timeout(150_000);
+    const seen = await traffic(notebook, async () => {
+      const begun = new Promise<void>((resolve) => {
+        const watch = vscode.workspace.onDidChangeNotebookDocument(() => {
+          watch.dispose();
+          resolve();
+        });
+      });
+      const run = vscode.commands.executeCommand('notebook.execute');
+      await begun;
+      await vscode.commands.executeCommand('notebook.cancelExecution');
+      await run;
+    });
+    const ran = () => notebook.getCells().filter((cell) => cell.executionSummary?.success).length;
+    ok(ran() > 0 && ran() < cells, `${ran()} cells ran`);
+    equal(seen.outputs, 0, 'outputs sent again');
+    ok(shown(last, 'text/plain').includes('502'), 'the last result is gone');
+    equal(notebook.isDirty, false, 'dirty');
+    await vscode.commands.executeCommand('notebook.execute');
+    equal(ran(), cells, 'cells that ran the second time');
+  });
+
   it('refreshes what an edit changes and speaks of no other cell', async function () {
     this.timeout(150_000);
     const times: number[] = [];
