@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { checksOf, hoverAt, type ListedCheck, type ListedValue, originWords, type Verdict, valuesOf } from '../core';
+import { verdictWords } from '../display';
 import { type EditedSheet, locationOf } from './edited-sheet';
 import { views } from './names';
 import type { OpenSheets } from './open-sheets';
@@ -148,15 +149,22 @@ function valueItem(sheet: EditedSheet, value: ListedValue): vscode.TreeItem {
 }
 
 function checkItem(sheet: EditedSheet, check: ListedCheck): vscode.TreeItem {
-  const item = new vscode.TreeItem(check.label);
+  // The verdict stands first: a view is narrow, and what is cut off is the end of a line.
+  const item = new vscode.TreeItem(`${verdictWords[check.verdict]}: ${check.label}`);
   item.id = `${check.cell} ${check.index}`;
-  item.description = check.words;
+  item.description = check.isEvaluated ? undefined : vscode.l10n.t('because of an error');
   item.iconPath = verdictIcons[check.verdict];
   item.contextValue = 'check';
-  item.accessibilityInformation = { label: vscode.l10n.t('Check {0}: {1}', check.label, check.verdict) };
+  item.accessibilityInformation = { label: checkInWords(check) };
   item.command = revealing(sheet, check);
   return item;
 }
+
+/** What is read out: the same word first as is seen. */
+const checkInWords = ({ verdict, label, isEvaluated }: ListedCheck): string =>
+  isEvaluated
+    ? vscode.l10n.t('{0}: check {1}', verdict, label)
+    : vscode.l10n.t('{0}, because of an error: check {1}', verdict, label);
 
 /** Shows where a value or check stands, in whichever editor its sheet is open in. */
 function revealing(sheet: EditedSheet, { cell, span }: ListedValue | ListedCheck): vscode.Command | undefined {

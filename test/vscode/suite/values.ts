@@ -21,15 +21,17 @@ describe('values and checks', () => {
       values.getChildren().map((group) =>
         values.getChildren(group).map((entry) => {
           const { label, description } = values.getTreeItem(entry);
-          return `${label} ${description}`;
+          return description ? `${label} ${description}` : label;
         }),
       );
     const notebook = await show(await writeFile('values/a.kft.md', text));
     await until('the list', () => JSON.stringify(lines()).includes('20 A'));
-    equal(lines(), [['breaker holds ✔ yes'], ['U 240 V', 'I 20 A']], 'the lines');
+    equal(lines(), [['✔ yes: breaker holds'], ['U 240 V', 'I 20 A']], 'the lines');
     await replace(notebook.cellAt(0), '240', '480');
     await until('the new verdict', () => JSON.stringify(lines()).includes('✘ no'));
     const [group] = values.getChildren();
+    const { accessibilityInformation } = values.getTreeItem(values.getChildren(group)[0]);
+    equal(accessibilityInformation?.label, 'no: check breaker holds', 'what is read out');
     const { command } = values.getTreeItem(values.getChildren(group)[0]);
     ok(command, 'a click does nothing');
     await vscode.commands.executeCommand(command.command, ...(command.arguments ?? []));
