@@ -8,6 +8,7 @@ export { mathsLatex, valueLatex } from './maths-latex';
 export { mathsText } from './maths-text';
 export { showMoney } from './money';
 export { showNumber, withoutNoise } from './number';
+export { folderPart, type OtherSheet, seenFrom } from './other-sheet';
 export type { Block } from './output';
 export { shownUnit } from './quantity';
 export { blocksOf } from './statement';

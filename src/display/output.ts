@@ -1,4 +1,5 @@
 import type { Drawing } from '../drawing';
+import type { OtherSheet } from './other-sheet';
 
 /**
  * What a cell shows, as data that each host draws in its own way: the notebook as Markdown with typeset maths, the
@@ -6,7 +7,14 @@ import type { Drawing } from '../drawing';
  */
 export type Block =
   /** One derivation line: `I = U / R = 207.6 V / 11.9 Ω = 17.4 A`. */
-  | { readonly kind: 'maths'; readonly latex: string; readonly text: string; readonly remark?: string }
+  | {
+      readonly kind: 'maths';
+      readonly latex: string;
+      readonly text: string;
+      readonly remark?: string;
+      /** Where the value is taken from another sheet; the remark says so, too. */
+      readonly from?: OtherSheet;
+    }
   /** A value read from a table, with its row. */
   | {
       readonly kind: 'lookup';
@@ -43,6 +51,12 @@ export type Block =
   /** A picture; `text` says all that it shows, `caption` what stands below it for those who see it. */
   | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly text: string; readonly caption?: string }
   /** Steps of a call, folded when long. */
-  | { readonly kind: 'group'; readonly title: string; readonly blocks: readonly Block[] }
+  | {
+      readonly kind: 'group';
+      readonly title: string;
+      readonly blocks: readonly Block[];
+      /** The other sheet that the title names. */
+      readonly from?: OtherSheet;
+    }
   /** No result, and why. */
   | { readonly kind: 'missing'; readonly name?: string; readonly text: string };

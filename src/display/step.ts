@@ -3,6 +3,7 @@ import { citation } from './citation';
 import { formulaBlocks, heading, type Place, type Side } from './formula';
 import { symbolText } from './letter-symbol';
 import { valueLatex } from './maths-latex';
+import { folderPart, seenFrom } from './other-sheet';
 import type { Block } from './output';
 import { equationBlock, solutionBlock } from './solution';
 import { showValue } from './value';
@@ -59,17 +60,20 @@ function stepBlocks(step: Step, place: Place): Block[] {
 
 /** A value of another sheet, then how it came about there, so that its tables and assumptions are on the page. */
 function takenBlocks({ file, result, steps, behind }: Step & { kind: 'taken' }, equals: Side): Block[] {
+  const from = { name: file, path: file };
   const remark = `from ${file}`;
   const table = valueTable(result);
   const value: Block = table
-    ? { kind: 'group', title: `${equals.text.replace(/ = $/, '')}, ${remark}`, blocks: [table] }
-    : { kind: 'maths', text: equals.text + showValue(result), latex: equals.latex + valueLatex(result), remark };
-  const blocks = steps.every(isSelfEvident) ? [] : stepsBlocks(steps);
+    ? { kind: 'group', title: `${equals.text.replace(/ = $/, '')}, ${remark}`, blocks: [table], from }
+    : { kind: 'maths', text: equals.text + showValue(result), latex: equals.latex + valueLatex(result), remark, from };
+  // What is named there is named from there.
+  const there = (shown: readonly Step[]) => seenFrom(folderPart(file), stepsBlocks(shown));
+  const blocks = steps.every(isSelfEvident) ? [] : there(steps);
   const rests: Block[] =
-    behind.length === 0 ? [] : [{ kind: 'group', title: 'What goes into that', blocks: stepsBlocks(behind) }];
+    behind.length === 0 ? [] : [{ kind: 'group', title: 'What goes into that', blocks: there(behind) }];
   return blocks.length + rests.length === 0
     ? [value]
-    : [value, { kind: 'group', title: `How ${file} came to it`, blocks: [...blocks, ...rests] }];
+    : [value, { kind: 'group', title: `How ${file} came to it`, blocks: [...blocks, ...rests], from }];
 }
 
 /** A value that stands there as it was written, so that its result alone says everything. */

@@ -1,6 +1,6 @@
-import type { Block } from '../display';
+import type { Block, OtherSheet } from '../display';
 import { fittedColumns } from './column-widths';
-import { message, type Part, type Table, textTable, words } from './document';
+import { type Inline, message, type Part, type Table, textTable, words } from './document';
 
 /** What a calculation cell shows, as parts of a report. */
 export const derivationParts = (blocks: readonly Block[]): Part[] => blocks.flatMap(partsOf);
@@ -8,14 +8,14 @@ export const derivationParts = (blocks: readonly Block[]): Part[] => blocks.flat
 function partsOf(block: Block): Part[] {
   switch (block.kind) {
     case 'maths': {
-      const { latex, text, remark } = block;
-      return [{ kind: 'step', latex, text, ...(remark && { note: remark }) }];
+      const { latex, text, remark, from } = block;
+      return [{ kind: 'step', latex, text, ...(remark && { note: linked(remark, from) }) }];
     }
     case 'lookup': {
       const { latex, text, source, fromMemory, row } = block;
       const cells = row.map(([column, cell]) => `${column} ${cell}`).join(' · ');
       const note = source + (fromMemory ? ', value from memory' : '') + (cells && `: ${cells}`);
-      return [{ kind: 'step', latex, text, note }];
+      return [{ kind: 'step', latex, text, note: message(note) }];
     }
     case 'choice':
       return [{ kind: 'paragraph', content: message(`${block.text} — ${block.because}`) }];
@@ -31,7 +31,7 @@ function partsOf(block: Block): Part[] {
     case 'drawing':
       return [block];
     case 'group':
-      return [{ kind: 'group', title: block.title, parts: derivationParts(block.blocks) }];
+      return [{ kind: 'group', title: linked(block.title, block.from), parts: derivationParts(block.blocks) }];
     case 'missing':
       return [
         {
@@ -49,3 +49,23 @@ function tableOf({ head, rows, numeric = [], totalled }: Block & { kind: 'table'
   const fitted = { ...all, columns: fittedColumns(columns, all.rows) };
   return totalled ? { ...fitted, rows: all.rows.slice(0, -1), totals: all.rows.slice(-1) } : fitted;
 }
+
+/** A text with a link where it names another sheet. */
+function linked(text: string, from: OtherSheet | undefined): Inline[] {
+  const at = from ? text.lastIndexOf(from.name) : -1;
+  return from && from.path !== '' && at >= 0
+    ? [
+        ...words(text.slice(0, at)),
+        { kind: 'file', text: from.name, target: reference(from.path) },
+        ...words(text.slice(at + from.name.length)),
+      ]
+    : message(text);
+}
+
+/** A way between files as a relative reference, in which no sign has another meaning (RFC 3986, 4.2). */
+const reference = (path: string): string =>
+  path
+    .replace(/\p{Surrogate}/gu, '\ufffd')
+    .split('/')
+    .map((part) => encodeURIComponent(part).replace(/[!'()*]/g, (sign) => `%${sign.charCodeAt(0).toString(16)}`))
+    .join('/');

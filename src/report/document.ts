@@ -44,7 +44,7 @@ export type Part =
   | { readonly kind: 'code'; readonly text: string }
   | Table
   /** One line of a derivation, with what stands behind it: a remark, or a table and its row. */
-  | ({ readonly kind: 'step'; readonly note?: string } & Maths)
+  | ({ readonly kind: 'step'; readonly note?: readonly Inline[] } & Maths)
   | ({
       readonly kind: 'verdict';
       readonly verdict: Verdict;
@@ -57,7 +57,7 @@ export type Part =
   /** A picture of the prose; `alt` says what is on it. */
   | { readonly kind: 'picture'; readonly alt: string; readonly source: string; readonly file: PictureFile }
   /** The steps of one call. */
-  | { readonly kind: 'group'; readonly title: string; readonly parts: readonly Part[] }
+  | { readonly kind: 'group'; readonly title: readonly Inline[]; readonly parts: readonly Part[] }
   | { readonly kind: 'signatures'; readonly lines: readonly { readonly role: string; readonly name: string }[] };
 
 export type Verdict = 'yes' | 'no' | 'cannot tell';
@@ -92,6 +92,8 @@ export type Inline =
   | ({ readonly kind: 'maths' } & Maths)
   | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly text: string }
   | { readonly kind: 'link'; readonly text: string; readonly target: string }
+  /** A file near the report; `target` is the way to it, encoded as the reference of a web page. */
+  | { readonly kind: 'file'; readonly text: string; readonly target: string }
   | { readonly kind: 'break' };
 
 /** A table of plain values. A column's unit belongs into its heading. */

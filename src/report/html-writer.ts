@@ -81,7 +81,7 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
         return `<p class="step">${this.maths(part.latex)}${this.notes(part.note ? [part.note] : [])}</p>`;
       case 'verdict': {
         const label = part.label && `${escapeHtml(part.label)}: `;
-        return `<p class="step">${verdict(part.verdict)} ${label}${this.maths(part.latex)}${this.notes(part.notes)}</p>`;
+        return `<p class="step">${verdict(part.verdict)} ${label}${this.maths(part.latex)}${this.notes(part.notes.map(message))}</p>`;
       }
       case 'drawing':
         return `<div class="drawing">${svgText(svgOf(part.drawing))}${caption(part.caption)}</div>`;
@@ -91,7 +91,7 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
         return `<p class="picture"><img src="${dataAddress(part.file)}" alt="${escapeHtml(part.alt)}" ${size}></p>`;
       }
       case 'group':
-        return `<div class="group"><p class="title">${escapeHtml(part.title)}</p>\n${this.parts(part.parts)}</div>`;
+        return `<div class="group"><p class="title">${this.content(part.title)}</p>\n${this.parts(part.parts)}</div>`;
       case 'signatures':
         return signatures(part);
     }
@@ -121,8 +121,8 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
     ].join('');
   }
 
-  private notes(notes: readonly string[]): string {
-    return notes.map((note) => ` <span class="note">${this.content(message(note))}</span>`).join('');
+  private notes(notes: readonly (readonly Inline[])[]): string {
+    return notes.map((note) => ` <span class="note">${this.content(note)}</span>`).join('');
   }
 
   private content(content: readonly Inline[]): string {
@@ -141,6 +141,8 @@ ${sections.map((section) => `<section>\n<h2>${escapeHtml(section.title)}</h2>\n$
         return /^(https?:|mailto:)/i.test(inline.target)
           ? `<a href="${escapeHtml(inline.target)}">${escapeHtml(inline.text)}</a>`
           : escapeHtml(inline.text);
+      case 'file':
+        return `<a href="${escapeHtml(inline.target)}">${escapeHtml(inline.text)}</a>`;
       case 'text': {
         const tag = inline.style && tags[inline.style];
         return tag ? `<${tag}>${escapeHtml(inline.text)}</${tag}>` : escapeHtml(inline.text);

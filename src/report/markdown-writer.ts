@@ -37,7 +37,7 @@ function partText(part: Part): string {
     case 'table':
       return markdownTable(part);
     case 'step':
-      return `$\\displaystyle ${part.latex}$${part.note ? ` — *${messageMarkdown(part.note)}*` : ''}`;
+      return `$\\displaystyle ${part.latex}$${part.note ? ` — ${part.note.map(noted).join('')}` : ''}`;
     case 'verdict': {
       const label = part.label && `${escapeMarkdown(part.label)}: `;
       const notes = part.notes.map((note) => ` — ${inlineText(message(note))}`).join('');
@@ -48,7 +48,7 @@ function partText(part: Part): string {
     case 'picture':
       return `![${escapeMarkdown(part.alt)}](<${part.source.replace(/[<>\n]/g, encodeURIComponent)}>)`;
     case 'group':
-      return [`**${escapeMarkdown(part.title)}**`, partsText(part.parts)].filter(Boolean).join('\n\n');
+      return [part.title.map(titled).join(''), partsText(part.parts)].filter(Boolean).join('\n\n');
     case 'signatures':
       return tableText(
         ['', 'Name', 'Signature', 'Date'],
@@ -69,10 +69,18 @@ function oneInline(inline: Inline): string {
       return `**${inline.text}**`;
     case 'link':
       return `[${escapeInline(inline.text)}](<${inline.target.replace(/[<>\n]/g, encodeURIComponent)}>)`;
+    case 'file':
+      return `[${escapeInline(inline.text)}](${inline.target})`;
     case 'text':
       return styled(inline);
   }
 }
+
+/** A note's words lean, a title's are strong; code and links stand as they are. */
+const noted = (inline: Inline): string =>
+  oneInline(inline.kind === 'text' && !inline.style ? { ...inline, style: 'emphasis' } : inline);
+const titled = (inline: Inline): string =>
+  oneInline(inline.kind === 'text' && !inline.style ? { ...inline, style: 'strong' } : inline);
 
 /** Emphasis marks stand on the words, outside of them the space around. */
 function styled({ text, style }: Inline & { kind: 'text' }): string {

@@ -1,5 +1,13 @@
 import * as vscode from 'vscode';
-import { buildReport, evaluateSheet, type ReportFormat, reportFormats, reportInput } from '../core';
+import {
+  buildReport,
+  evaluateSheet,
+  folderOf,
+  type ReportFormat,
+  reportFormats,
+  reportInput,
+  wayInTree,
+} from '../core';
 import type { EditedSheet } from './edited-sheet';
 import type { OpenSheets } from './open-sheets';
 import { sheetInFront } from './sheet-in-front';
@@ -99,7 +107,11 @@ export class ReportExport {
         const { tableFiles, files, severities } = sheet.session;
         const put = () =>
           buildReport(
-            reportInput(evaluateSheet(sheet.bytes()!, { tableFiles, severities, ...(files && { files }) }), files),
+            reportInput(
+              evaluateSheet(sheet.bytes()!, { tableFiles, severities, ...(files && { files }) }),
+              files,
+              wayBetween(target, sheet.uri),
+            ),
           );
         let document = put();
         if (sheet.isWaiting) {
@@ -142,6 +154,14 @@ export class ReportExport {
       sheet.update();
     } while (sheet.isWaiting && Date.now() < until);
   }
+}
+
+/** The way from the folder of one file to that of another; null where they lie in different systems or disks. */
+function wayBetween(from: vscode.Uri, to: vscode.Uri): string | null {
+  const disk = ({ path }: vscode.Uri) => /^\/[a-z]:/i.exec(path)?.[0].toLowerCase();
+  return from.scheme === to.scheme && from.authority === to.authority && disk(from) === disk(to)
+    ? folderOf(wayInTree(to.path, from.path))
+    : null;
 }
 
 /** In milliseconds. A file that is not read by then is told of in the report as one that is missing. */

@@ -1,4 +1,4 @@
-import { resolve } from 'node:path';
+import { dirname, isAbsolute, relative, resolve, sep } from 'node:path';
 import { buildReport, type ReportFormat, reportFormats, reportInput, writeReport } from '../../core';
 import type { Console } from '../console';
 import { readSource, writeWhole } from '../files';
@@ -44,7 +44,7 @@ export async function exportReport(
     console.err(`kilofoot: ${problem}\n`);
   }
   const { progress, finish } = progressLine(console);
-  const bytes = await writeReport(buildReport(reportInput(evaluation, tree)), format, {
+  const bytes = await writeReport(buildReport(reportInput(evaluation, tree, wayFrom(out, source.name))), format, {
     font: readFont,
     ...((wanted || (console.errIsTerminal && out !== undefined)) && { progress }),
   }).finally(finish);
@@ -58,6 +58,12 @@ export async function exportReport(
     }
   }
   return evaluation.ok && tree.problems.length === 0 ? 0 : 1;
+}
+
+/** The way from the report's folder to the sheet's, as links have it; null from one disk of Windows to another. */
+function wayFrom(out: string | undefined, sheet: string): string | null {
+  const way = out === undefined ? '' : relative(dirname(resolve(out)), dirname(resolve(sheet)));
+  return isAbsolute(way) ? null : way.replaceAll(sep, '/');
 }
 
 /** An output that would take a sheet's place is a slip on the command line. */

@@ -20,6 +20,7 @@ export type Library = typeof import('docx') & typeof import('docx/math');
 
 const faint = '555555';
 const shade = 'EEF1F4';
+const linkColour = '1F4E8C';
 const verdictColours: Readonly<Record<Verdict, string>> = { yes: '14632A', no: 'A4161A', 'cannot tell': '7A4B00' };
 
 /** Twentieths of a point. */
@@ -132,7 +133,7 @@ export class ContentMaker {
             { keepNext: true, children: [this.verdict(part.verdict), new TextRun(part.label && `  ${part.label}`)] },
             indent,
           ),
-          this.paragraph({ children: [...this.formula(part), ...this.notes(part.notes)] }, indent + step),
+          this.paragraph({ children: [...this.formula(part), ...this.notes(part.notes.map(message))] }, indent + step),
         ];
       case 'drawing':
         return [
@@ -142,7 +143,7 @@ export class ContentMaker {
         return [this.picture(part, indent)];
       case 'group':
         return [
-          this.paragraph({ keepNext: true, children: [new TextRun({ text: part.title, bold: true })] }, indent + step),
+          this.paragraph({ keepNext: true, children: part.title.map((inline) => this.titled(inline)) }, indent + step),
           ...this.parts(part.parts, indent + step),
         ];
       case 'signatures':
@@ -201,6 +202,8 @@ export class ContentMaker {
           text: inline.text === inline.target ? inline.text : `${inline.text} (${inline.target})`,
           size,
         });
+      case 'file':
+        return this.fileLink(inline, size);
       case 'text':
         return new TextRun({
           text: inline.text,
@@ -243,10 +246,26 @@ export class ContentMaker {
     return new this.library.TextRun({ text: verdictWords[verdict], bold: true, color: verdictColours[verdict], size });
   }
 
-  private notes(notes: readonly string[]): ParagraphChild[] {
+  private titled(inline: Inline): ParagraphChild {
+    return inline.kind === 'file'
+      ? this.fileLink(inline)
+      : new this.library.TextRun({ text: plain([inline]), bold: true });
+  }
+
+  /** A field, since the library numbers its hyperlinks at random and the same sheet gives the same bytes. */
+  private fileLink({ text, target }: Inline & { kind: 'file' }, size?: number): ParagraphChild {
+    const field = new this.library.SimpleField(`HYPERLINK "${target}"`);
+    field.addChildElement(new this.library.TextRun({ text, size, color: linkColour, underline: {} }));
+    return field;
+  }
+
+  private notes(notes: readonly (readonly Inline[])[]): ParagraphChild[] {
     const { TextRun } = this.library;
-    const faded = (inline: Inline) => new TextRun({ text: plain([inline]), color: faint, size: small });
-    return notes.flatMap((note) => [new TextRun({ text: '\u2003', size: small }), ...message(note).map(faded)]);
+    const faded = (inline: Inline) =>
+      inline.kind === 'file'
+        ? this.fileLink(inline)
+        : new TextRun({ text: plain([inline]), color: faint, size: small });
+    return notes.flatMap((note) => [new TextRun({ text: '\u2003', size: small }), ...note.map(faded)]);
   }
 
   private table({ columns, rows, totals = [] }: Table, indent: number): FileChild {

@@ -1,4 +1,4 @@
-import { type Maths, message, type Part, plain, type ReportDocument } from '../document';
+import { type Inline, type Maths, message, type Part, plain, type ReportDocument } from '../document';
 import { drawingContent } from './drawing';
 import { formulaLines } from './formula-lines';
 import { type Content, colours, texts, verdictText } from './inline-content';
@@ -144,7 +144,7 @@ export class ContentMaker {
   private step(part: Part & { kind: 'step' }, width: number): Content {
     const { note } = part;
     const lines = this.formula(part, width);
-    const remark = { text: texts(message(note ?? '')), color: colours.faint, fontSize: 8.5, tag: new Tag('P') };
+    const remark = { text: texts(note ?? []), color: colours.faint, fontSize: 8.5, tag: new Tag('P') };
     const [first] = lines as (Content & { width: number; height: number })[];
     if (note !== undefined && lines.length === 1 && first.width < width * (1 - roomForNote)) {
       const drop = Math.max(0, (first.height - noteHeight) / 2);
@@ -197,7 +197,7 @@ const leadIn = (part: Part & { kind: 'paragraph' }): Content =>
     ? { headlineLevel: innermost }
     : {};
 
-const titleContent = (title: string): Content => ({ text: title, bold: true });
+const titleContent = (title: readonly Inline[]): Content => ({ text: texts(title), bold: true });
 
 const pictureContent = ({ svg, width, height }: Picture, tag: Tag): Content => ({
   svg,

@@ -38,6 +38,8 @@ function inlineText(inline: Inline): string | Content {
       return verdictText(inline.verdict);
     case 'link':
       return /^(https?:|mailto:)/i.test(inline.target) ? { text: inline.text, link: inline.target } : inline.text;
+    case 'file':
+      return { text: inline.text, link: inline.target, decoration: 'underline' };
     case 'text':
       return inline.style === 'strong'
         ? { text: inline.text, bold: true }

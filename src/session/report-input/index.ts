@@ -1,4 +1,4 @@
-import { blocksOf } from '../../display';
+import { blocksOf, seenFrom } from '../../display';
 import { shownBlocks } from '../../editor';
 import type { StatementResult } from '../../language';
 import { FilePositions, readFrontMatter } from '../../notebook';
@@ -14,8 +14,15 @@ import { givenValues, readingsOf } from './readings';
 import { pricesOf, runsOf } from './runs';
 import { reportValue } from './value';
 
-/** All that a report is made of, from an evaluated sheet and the pictures of its folder. */
-export function reportInput(evaluation: SheetEvaluation, files?: FolderFiles): ReportInput {
+/**
+ * All that a report is made of, from an evaluated sheet and the pictures of its folder. `sheetFolder` is the way from the
+ * report's folder to the sheet's, for links to other sheets; null where there is none.
+ */
+export function reportInput(
+  evaluation: SheetEvaluation,
+  files?: FolderFiles,
+  sheetFolder: string | null = '',
+): ReportInput {
   const { file, program, cells, cautions, diagnostics, frontMatter } = evaluation;
   const positions = new FilePositions(file);
   const lineAt = (cell: string, offset: number) => positions.at(positions.offset(Number(cell), offset)).line;
@@ -30,7 +37,10 @@ export function reportInput(evaluation: SheetEvaluation, files?: FolderFiles): R
     cells: cells.map(({ cell, blocks, results, prose }) =>
       cell.kind === 'prose'
         ? { kind: 'prose', text: prose?.markdown ?? cell.text }
-        : { kind: 'calculation', blocks: results.some(isLong) ? results.flatMap(allRows) : blocks },
+        : {
+            kind: 'calculation',
+            blocks: seenFrom(sheetFolder, results.some(isLong) ? results.flatMap(allRows) : blocks),
+          },
     ),
     readings: readingsOf(program, calculations, lineAt),
     given: givenValues(program, calculations, lineAt),
