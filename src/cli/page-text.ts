@@ -8,18 +8,19 @@ export function pageText(page: string, colours: Colors): string {
     lines.push(...tableLines(table, colours));
     table = [];
   };
-  let fenced = false;
+  let fence = ''; // The marks that opened it; only so many close it, so that a sheet's own fences can stand inside.
   for (const line of page.split('\n')) {
-    if (/^```/.test(line)) {
-      fenced = !fenced;
+    const marks = /^`{3,}/.exec(line)?.[0] ?? '';
+    if (fence ? line.trim() === fence : marks !== '') {
+      fence = fence ? '' : marks;
       continue;
     }
-    if (!fenced && /^\|.*\|$/.test(line)) {
+    if (fence === '' && /^\|.*\|$/.test(line)) {
       table.push(cellsOf(line));
       continue;
     }
     endTable();
-    lines.push(fenced ? `    ${line}` : plainLine(line, colours));
+    lines.push(fence ? `    ${line}` : plainLine(line, colours));
   }
   endTable();
   return lines.join('\n');

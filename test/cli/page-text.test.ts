@@ -30,4 +30,16 @@ describe('a reference page on a terminal', () => {
       '    x = a * b * c',
     ]);
   });
+
+  it('keeps the fences of a sheet that stands within a longer fence', () => {
+    const page = ['````markdown', '```kft', 'x = 3 V', '```', '', '| a |', '````', '**end**'];
+    assert.deepEqual(pageText(page.join('\n'), createColors(false)).split('\n'), [
+      '    ```kft',
+      '    x = 3 V',
+      '    ```',
+      '    ',
+      '    | a |',
+      'end',
+    ]);
+  });
 });

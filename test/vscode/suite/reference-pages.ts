@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { equal, includes, until } from './expect';
+import { includes, until } from './expect';
 import { codeOf, show, writeFile } from './sheets';
 
 const tabs = () => vscode.window.tabGroups.all.flatMap((group) => group.tabs);
@@ -26,6 +26,6 @@ describe('the page of a problem', () => {
       includes((await vscode.workspace.openTextDocument(page)).getText(), said);
       await executeCommand('workbench.action.closeActiveEditor');
     }
-    equal(vscode.window.visibleNotebookEditors.length, 1, 'the sheet is in front again');
+    await until('the sheet in front again', () => vscode.window.visibleNotebookEditors.length === 1);
   });
 });
