@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { readTableFile, type TableFile, tableFileEnding } from '../core';
 import { FileChanges } from './file-changes';
 import { Positions } from './positions';
+import { codeWithPage } from './reference-pages';
 
 /**
  * The workspace's own tables: files in a sheet's folder that hold for the sheets there. What is wrong with one shows in
@@ -57,10 +58,13 @@ export class WorkspaceTables implements vscode.Disposable {
       }
       this.problems.set(
         uri,
-        found.map(
-          ({ span, message }) =>
-            new vscode.Diagnostic(positions.range(span), vscode.l10n.t('{0} The table was not taken.', message)),
-        ),
+        found.map(({ code, span, message }) => {
+          const said = vscode.l10n.t('{0} The table was not taken.', message);
+          const made = new vscode.Diagnostic(positions.range(span), said);
+          made.source = 'kilofoot';
+          made.code = codeWithPage(code);
+          return made;
+        }),
       );
     }
     if (files.length > 0 || (this.folders.get(folder.toString())?.length ?? 0) > 0) {

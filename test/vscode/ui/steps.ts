@@ -48,6 +48,18 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     assert.match((await row.textContent()) ?? '', /supply/);
   },
 
+  async 'opens the page of a problem from its code'({ workbench, page }) {
+    await page.locator('.markers-panel a', { hasText: 'unlike-quantities' }).first().click();
+    const tab = page.locator('.tab', { hasText: 'unlike-quantities' });
+    await tab.waitFor();
+    await workbench.outputs.locator('h1', { hasText: 'unlike-quantities' }).waitFor();
+    await workbench.outputs.locator('pre', { hasText: '^^^^^' }).first().waitFor();
+    await page.screenshot({ path: join(shots, 'page of a problem.png') });
+    await workbench.command('View: Close Editor');
+    await tab.waitFor({ state: 'detached' });
+    await workbench.reveal('current = supply');
+  },
+
   async 'saves what was typed and nothing else'({ workbench, page, workspace }) {
     await page.keyboard.press('Escape');
     const file = join(workspace, 'kiln.kft.md');
