@@ -155,7 +155,8 @@ export class Cell {
     this.ownChecker = new Checker(context, this.meaning);
     const statements: Statement[] = [];
     const takers: Statement[] = [];
-    written.statements.forEach((node, index) => {
+    for (let index = 0; index < written.statements.length; index++) {
+      const node = written.statements[index];
       const kind = tree.kinds[node] as Node;
       const parts = kind === Node.Use ? definedNodes(tree, node) : noNodes;
       for (const part of parts) {
@@ -171,7 +172,7 @@ export class Cell {
         }
         statements.push(whole);
       }
-    });
+    }
     this.statements = statements;
     this.takers = takers;
   }

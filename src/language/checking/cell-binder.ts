@@ -69,21 +69,43 @@ export class CellBinder {
   }
 
   private collect(node: number, locals: ReadonlySet<string>): void {
-    const { tree, meaning } = this.cell;
-    const { kinds, firstChildren, nextSiblings } = tree;
-    switch (kinds[node]) {
+    const { tree } = this.cell;
+    switch (tree.kinds[node]) {
       case Node.Number:
       case Node.Quantity:
         return;
       case Node.Name:
-        if (locals.size === 0 || !locals.has(nameOf(tree, node))) {
-          const name = this.mean(node);
-          if (this.usedIn[name] !== this.begun) {
-            this.usedIn[name] = this.begun;
-            this.cell.uses.push(meaning.nameAt(node)!);
-          }
-        }
+        this.collectName(node, locals);
         return;
+      case Node.Binary:
+      case Node.Group:
+      case Node.Convert:
+        this.collectAll(tree.firstChildren[node], locals);
+        return;
+      case Node.Definition: // Behind the name stands the value alone.
+        this.collect(tree.nextSiblings[tree.firstChildren[node]], locals);
+        return;
+      default:
+        this.collectOther(node, locals);
+    }
+  }
+
+  private collectName(node: number, locals: ReadonlySet<string>): void {
+    if (locals.size > 0 && locals.has(nameOf(this.cell.tree, node))) {
+      return;
+    }
+    const name = this.mean(node);
+    if (this.usedIn[name] !== this.begun) {
+      this.usedIn[name] = this.begun;
+      this.cell.uses.push(this.cell.meaning.nameAt(node)!);
+    }
+  }
+
+  /** What fewer expressions and statements are made of. */
+  private collectOther(node: number, locals: ReadonlySet<string>): void {
+    const { tree, meaning } = this.cell;
+    const { firstChildren, nextSiblings } = tree;
+    switch (tree.kinds[node]) {
       case Node.Member:
         this.collect(firstChildren[node], locals);
         return;
@@ -91,7 +113,7 @@ export class CellBinder {
       case Node.BlockCall:
         this.collectCall(node, locals);
         return;
-      case Node.Definition:
+      case Node.Unknown:
       case Node.Input:
         this.collectAll(nextSiblings[firstChildren[node]], locals);
         return;
@@ -106,9 +128,6 @@ export class CellBinder {
         for (const { expression, columns } of expressionsIn(meaning, node)) {
           this.collect(expression, columns);
         }
-        return;
-      case Node.Unknown:
-        this.collectAll(nextSiblings[firstChildren[node]], locals);
         return;
       case Node.Solution:
       case Node.Together: {

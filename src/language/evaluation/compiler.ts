@@ -71,10 +71,6 @@ export class Compiler implements Emitter {
         return this.place(this.constant(tree.numbers[node]), 1, target);
       case Node.Quantity:
         return this.place(this.constant(this.literal(frame, node, 1)), 1, target);
-      case Node.Yes:
-        return this.place(this.constant(1), 1, target);
-      case Node.No:
-        return this.place(this.constant(0), 1, target);
       case Node.Name:
         return this.name(frame, node, target);
       case Node.Group:
@@ -82,6 +78,19 @@ export class Compiler implements Emitter {
         return this.expression(frame, tree.firstChildren[node], target);
       case Node.Binary:
         return this.binary(frame, node, target);
+      default:
+        return this.translateOther(frame, node, target);
+    }
+  }
+
+  /** What expressions are made of less often. */
+  private translateOther(frame: Frame, node: number, target: number): number {
+    const { tree } = frame.meaning;
+    switch (tree.kinds[node] as Node) {
+      case Node.Yes:
+        return this.place(this.constant(1), 1, target);
+      case Node.No:
+        return this.place(this.constant(0), 1, target);
       case Node.Unary:
         return this.unary(frame, node, target);
       case Node.Member:

@@ -66,8 +66,12 @@ export class SheetProgram implements Program {
     for (const statement of this.withOtherRows()) {
       this.settler.touch(statement);
     }
-    for (const statement of this.settler.settle()) {
-      note(statement.cell);
+    let noted: Cell | undefined;
+    for (const { cell } of this.settler.settle()) {
+      if (cell !== noted) {
+        note(cell);
+        noted = cell;
+      }
     }
     if (this.runner.isWasteful) {
       this.runner.compileAll(this.statements());
@@ -144,7 +148,12 @@ export class SheetProgram implements Program {
     }
     let kept = this.resultsOf.get(found);
     if (kept?.round !== this.settler.rounds) {
-      const results = found.statements.flatMap(({ result }) => result ?? []);
+      const results: StatementResult[] = [];
+      for (const { result } of found.statements) {
+        if (result) {
+          results.push(result);
+        }
+      }
       kept = { round: this.settler.rounds, results };
       this.resultsOf.set(found, kept);
     }

@@ -9,30 +9,14 @@ import { readSchedule } from './schedules';
 export function readDefinition(r: Reader): number {
   const { tree, start } = r;
   if (r.token !== Token.Name) {
-    r.report(
-      'reserved-word',
-      r.start,
-      r.end,
-      `\`${r.currentText}\` is a word of the language and cannot be a name. Choose another name.`,
-    );
+    reportReserved(r);
   }
   const name = r.take(Node.Name);
   if (r.token === Token.Colon) {
-    const isWalrus = r.text.charCodeAt(r.end) === 61;
-    const end = r.end + (isWalrus ? 1 : 0);
-    r.report(
-      'colon-for-equals',
-      r.start,
-      end,
-      'A name gets its value with `=`; a colon gives a field its value, in an indented line below its call. Write `=`, or indent the line.',
-      replace('Write =', r.start, end, isWalrus ? '=' : ' =', false),
-    );
-    if (isWalrus) {
-      r.advance();
-    }
+    passColon(r);
   }
   r.advance();
-  if (r.isWord('schedule') && isScheduleHead(r)) {
+  if (r.word >= 0 && r.isWord('schedule') && isScheduleHead(r)) {
     return readSchedule(r, start, name);
   }
   r.runOn();
@@ -45,6 +29,31 @@ export function readDefinition(r: Reader): number {
   }
   tree.link(name, value);
   return tree.parent(Node.Definition, start, Math.max(r.lastEnd, tree.ends[value]), name);
+}
+
+function reportReserved(r: Reader): void {
+  r.report(
+    'reserved-word',
+    r.start,
+    r.end,
+    `\`${r.currentText}\` is a word of the language and cannot be a name. Choose another name.`,
+  );
+}
+
+/** Reports `name: value` and `name := value`, up to what stands for the `=`. */
+function passColon(r: Reader): void {
+  const isWalrus = r.codes[r.end] === 61;
+  const end = r.end + (isWalrus ? 1 : 0);
+  r.report(
+    'colon-for-equals',
+    r.start,
+    end,
+    'A name gets its value with `=`; a colon gives a field its value, in an indented line below its call. Write `=`, or indent the line.',
+    replace('Write =', r.start, end, isWalrus ? '=' : ' =', false),
+  );
+  if (isWalrus) {
+    r.advance();
+  }
 }
 
 function isScheduleHead(r: Reader): boolean {

@@ -121,76 +121,39 @@ function readUnary(r: Reader, operator: Operator, strength: Strength): number {
 }
 
 function readInfix(r: Reader, left: number, strength: number): number {
-  const { tree, token, start, end } = r;
+  const { token, codes, end } = r;
+  if (strength === Strength.Product || strength === Strength.Sum) {
+    const next = codes[end];
+    // `**` and `+/-`, which other languages have.
+    if ((next === 42 && token === Token.Times) || (next === 47 && token === Token.Plus && codes[end + 1] === 45)) {
+      return readForeign(r, left);
+    }
+    r.advance();
+    r.runOn();
+    return binary(r, left, readExpression(r, strength + 1), token);
+  }
+  return readOtherInfix(r, left, strength);
+}
+
+/** What stands behind an operand and is neither a sum nor a product. */
+function readOtherInfix(r: Reader, left: number, strength: number): number {
+  const { tree, token, start } = r;
   switch (token) {
     case Token.In:
       return readConversion(r, left);
     case Token.By:
       return readMeter(r, left);
     case Token.Superscript: {
-      const right = tree.leaf(Node.Number, start, end);
-      tree.numbers[right] = r.text.charCodeAt(start) === 0xb2 ? 2 : 3;
-      r.advance();
+      const right = r.take(Node.Number);
+      tree.numbers[right] = r.codes[start] === 0xb2 ? 2 : 3;
       return binary(r, left, right, token);
     }
-    case Token.Power: {
+    case Token.Power:
       r.advance();
       r.runOn();
       return binary(r, left, readExpression(r, Strength.Sign), token);
-    }
-    case Token.Assign: {
-      const turned = turnedComparisons[r.text[end]];
-      if (turned && r.text.charCodeAt(end + 1) !== 61) {
-        r.report(
-          'turned-comparison',
-          start,
-          end + 1,
-          `The sign is written \`${turned.sign}\`.`,
-          replace(`Write ${turned.sign}`, start, end + 1, turned.sign),
-        );
-        r.advance();
-        return comparison(r, left, turned.token);
-      }
-      if (!r.isLineBroken) {
-        r.report(
-          'equals-for-comparison',
-          start,
-          end,
-          'A single `=` gives a name its value and cannot stand inside an expression. To compare, write `==`.',
-          replace('Write ==', start, end, '=='),
-        );
-      }
-      break;
-    }
-    case Token.Times:
-      if (r.text.startsWith('**', start)) {
-        r.report(
-          'foreign-power',
-          start,
-          end + 1,
-          'A power is written with `^`.',
-          replace('Write ^', start, end + 1, '^'),
-        );
-        r.advance();
-        r.advance();
-        return binary(r, left, readExpression(r, Strength.Sign), Token.Power);
-      }
-      break;
-    case Token.Plus:
-      if (r.text.startsWith('+/-', start)) {
-        r.report(
-          'foreign-plus-minus',
-          start,
-          start + 3,
-          'Limits are written with `±` or `+-`.',
-          replace('Write ±', start, start + 3, '±'),
-        );
-        r.advance();
-        r.advance();
-        r.advance();
-        return binary(r, left, readExpression(r, Strength.Reading + 1), Token.PlusMinus);
-      }
-      break;
+    case Token.Assign:
+      return readAssign(r, left);
     default:
   }
   if (strength === Strength.Comparison) {
@@ -199,6 +162,55 @@ function readInfix(r: Reader, left: number, strength: number): number {
   r.advance();
   r.runOn();
   return binary(r, left, readExpression(r, strength + 1), token);
+}
+
+/** An operator as other languages write it. */
+function readForeign(r: Reader, left: number): number {
+  const { token, start, end } = r;
+  if (token === Token.Times) {
+    r.report('foreign-power', start, end + 1, 'A power is written with `^`.', replace('Write ^', start, end + 1, '^'));
+    r.advance();
+    r.advance();
+    return binary(r, left, readExpression(r, Strength.Sign), Token.Power);
+  }
+  r.report(
+    'foreign-plus-minus',
+    start,
+    start + 3,
+    'Limits are written with `±` or `+-`.',
+    replace('Write ±', start, start + 3, '±'),
+  );
+  r.advance();
+  r.advance();
+  r.advance();
+  return binary(r, left, readExpression(r, Strength.Reading + 1), Token.PlusMinus);
+}
+
+/** `=` where a comparison stands, or the comparison that it begins when turned round. */
+function readAssign(r: Reader, left: number): number {
+  const { start, end } = r;
+  const turned = turnedComparisons[r.text[end]];
+  if (turned && r.codes[end + 1] !== 61) {
+    r.report(
+      'turned-comparison',
+      start,
+      end + 1,
+      `The sign is written \`${turned.sign}\`.`,
+      replace(`Write ${turned.sign}`, start, end + 1, turned.sign),
+    );
+    r.advance();
+    return comparison(r, left, turned.token);
+  }
+  if (!r.isLineBroken) {
+    r.report(
+      'equals-for-comparison',
+      start,
+      end,
+      'A single `=` gives a name its value and cannot stand inside an expression. To compare, write `==`.',
+      replace('Write ==', start, end, '=='),
+    );
+  }
+  return comparison(r, left, Token.Assign);
 }
 
 /** Signs that begin with the equals sign and do not exist, by their second character. */

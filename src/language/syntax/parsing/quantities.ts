@@ -8,52 +8,56 @@ import { readMisspeltSize } from './sizes';
 
 /** Reads a number, a number with its unit, or a size with its words (`12 AWG Cu THHN`). */
 export function readNumberOrSize(r: Reader): number {
-  const { codes, tree, start } = r;
-  const { value, decimals } = r.number;
-  let numberEnd = r.end;
-  if (codes[numberEnd] === 47) {
+  const { codes, start } = r;
+  const c = codes[r.end];
+  if (c === 47) {
     const end = aughtSizeEnd(r, start);
     if (end > 0) {
-      return readDesignation(r, start, skipBlanks(codes, numberEnd + 2), end, value);
+      return readDesignation(r, start, skipBlanks(codes, r.end + 2), end, r.number.value);
     }
+  } else if ((c === 44 || c === 95) && isDigit(codes[r.end + 1])) {
+    r.end = separatedEnd(r, start, r.end);
   }
-  let number = value;
-  const c = codes[numberEnd];
-  if ((c === 44 || c === 95) && isDigit(codes[numberEnd + 1])) {
-    const end = separatedEnd(r, start, numberEnd);
-    if (end > 0) {
-      number = r.number.value;
-      numberEnd = end;
-    }
+  const at = skipBlanks(codes, r.end);
+  const known = isUnitStart(codes, at) ? r.units.readUnit(codes, at) : at;
+  // The one unit that may be a word of the language is `in`.
+  return known > at && codes[at] !== 105 ? readQuantity(r, at, known) : readNumber(r, at, known);
+}
+
+/** A number with the unit from `at` to `unitEnd`, or a size. */
+function readQuantity(r: Reader, at: number, unitEnd: number): number {
+  const { tree, start, number } = r;
+  const unit = tree.unitTexts.add(at, unitEnd);
+  if (r.isSizeUnit(unit) && beginsDesignation(r, unit, unitEnd)) {
+    return readDesignation(r, start, at, unitEnd, number.value);
   }
-  const at = skipBlanks(codes, numberEnd);
-  const mayBeUnit = isUnitStart(codes, at);
-  const known = mayBeUnit ? r.units.readUnit(codes, at) : at;
-  if (known === at && mayGoOnAsSize(codes, numberEnd, at)) {
-    const misspelt = readMisspeltSize(r, start, numberEnd);
+  const node = tree.leaf(Node.Quantity, start, unitEnd);
+  tree.numbers[node] = number.value;
+  tree.decimals[node] = number.decimals;
+  tree.units[node] = unit;
+  r.lastStart = start;
+  r.resume(unitEnd);
+  return node;
+}
+
+/** A number behind which no unit that is known for sure ends at `known`: with a word that is none, or a number alone. */
+function readNumber(r: Reader, at: number, known: number): number {
+  const { codes, tree, start, end, number } = r;
+  if (known === at && mayGoOnAsSize(codes, end, at)) {
+    const misspelt = readMisspeltSize(r, start, end);
     if (misspelt >= 0) {
       return misspelt;
     }
   }
-  const unitEnd = known > at && codes[at] !== 105 ? known : mayBeUnit ? endOfUnit(r, at, known) : at;
-  if (unitEnd === at) {
-    const node = tree.leaf(Node.Number, start, numberEnd);
-    tree.numbers[node] = number;
-    tree.decimals[node] = decimals;
-    r.lastStart = start;
-    r.resume(numberEnd);
-    return node;
+  const unitEnd = isUnitStart(codes, at) ? endOfUnit(r, at, known) : at;
+  if (unitEnd > at) {
+    return readQuantity(r, at, unitEnd);
   }
-  const unit = tree.unitTexts.add(at, unitEnd);
-  if (r.isSizeUnit(unit) && beginsDesignation(r, unit, unitEnd)) {
-    return readDesignation(r, start, at, unitEnd, number);
-  }
-  const node = tree.leaf(Node.Quantity, start, unitEnd);
-  tree.numbers[node] = number;
-  tree.decimals[node] = decimals;
-  tree.units[node] = unit;
+  const node = tree.leaf(Node.Number, start, end);
+  tree.numbers[node] = number.value;
+  tree.decimals[node] = number.decimals;
   r.lastStart = start;
-  r.resume(unitEnd);
+  r.resume(end);
   return node;
 }
 
@@ -185,7 +189,7 @@ function convertsAfter(r: Reader, end: number): boolean {
   return !isKeyword && r.units.readUnit(codes, next) > next;
 }
 
-/** The end of a number written with separators, reported; 0 when the comma parts two values. */
+/** The end of a number written with separators, reported; `numberEnd` when the comma parts two values. */
 function separatedEnd(r: Reader, start: number, numberEnd: number): number {
   const { text, codes } = r;
   let end = numberEnd;
@@ -224,7 +228,7 @@ function separatedEnd(r: Reader, start: number, numberEnd: number): number {
     return end;
   }
   if (r.depth > 0 || codes[numberEnd] !== 44) {
-    return 0;
+    return numberEnd;
   }
   end = numberEnd + 1;
   while (isDigit(codes[end])) {

@@ -22,31 +22,35 @@ export function readStatement(r: Reader): number {
 }
 
 function readKind(r: Reader): number {
-  const { token, start } = r;
-  if (isWordToken(token)) {
+  if (isWordToken(r.token)) {
     const next = r.afterToken();
     if (isAssign(r.codes, next)) {
       return readDefinition(r);
     }
-    if (token === Token.Name) {
-      const foreign = readForeignStart(r, next);
-      if (foreign >= 0) {
-        return foreign;
-      }
-      const word = statementWordAt(r, next);
-      if (word) {
-        return readers[word](r, start);
-      }
-      if (r.codes[next] === 58) {
-        return readDefinition(r);
-      }
-      if (r.codes[next] === 40 && holdsParameters(r.codes, next)) {
-        return readFunction(r, start);
-      }
+    const node = r.token === Token.Name ? readNamed(r, next) : -1;
+    if (node >= 0) {
+      return node;
     }
   }
+  const { start } = r;
   const expression = readExpression(r);
   return r.tree.parent(Node.Show, start, Math.max(r.lastEnd, r.tree.ends[expression]), expression);
+}
+
+/** A statement that its first word makes one, or what stands behind that at `next`; -1 for an expression. */
+function readNamed(r: Reader, next: number): number {
+  const foreign = readForeignStart(r, next);
+  if (foreign >= 0) {
+    return foreign;
+  }
+  const word = statementWordAt(r, next);
+  if (word) {
+    return readers[word](r, r.start);
+  }
+  if (r.codes[next] === 58) {
+    return readDefinition(r);
+  }
+  return r.codes[next] === 40 && holdsParameters(r.codes, next) ? readFunction(r, r.start) : -1;
 }
 
 /** `let a = 5`, as other languages begin a definition: reports the word, and leaves the rest as what cannot be read; else -1. */
