@@ -13,8 +13,6 @@ export class WordTable {
   private entries = new Int32Array(32 * entryLength);
   /** The word in each slot, -1 for none. */
   private slots = new Int32Array(64).fill(-1);
-  /** The free slot where the word last looked for belongs. */
-  private free = 0;
 
   /** A table of words that stand in no text. */
   static of(words: Iterable<string>): WordTable {
@@ -43,9 +41,23 @@ export class WordTable {
     this.codes = codes;
   }
 
-  /** The number of the word at `start` … `end` of any text; -1 when it is not among them, and `free` is its slot. */
-  find(codes: Codes, start: number, end: number, hash = hashOf(codes, start, end)): number {
-    const { slots, entries, codes: own } = this;
+  /** The number of the word at `start` … `end` of any text; -1 when it is not among them. */
+  find(codes: Codes, start: number, end: number, hash?: number): number {
+    return this.look(codes, start, end, hash, false);
+  }
+
+  /** The number of the word at `start` … `end` of the table's own text, a new one where it is not among them yet. */
+  add(start: number, end: number, hash?: number): number {
+    return this.look(this.codes, start, end, hash, true);
+  }
+
+  /** In one piece, so that it is not compiled into each of its many callers, for which a cold start would wait. */
+  private look(codes: Codes, start: number, end: number, known: number | undefined, adds: boolean): number {
+    const { slots, entries, words, codes: own } = this;
+    let hash = known ?? 0;
+    for (let at = start; known === undefined && at < end; at++) {
+      hash = Math.imul(hash ^ codes[at], hashFactor);
+    }
     const last = slots.length - 1;
     let slot = (hash ^ (hash >>> 15)) & last; // The last codes have moved the upper bits most.
     for (let word = slots[slot]; word >= 0; word = slots[slot]) {
@@ -63,46 +75,31 @@ export class WordTable {
       }
       slot = (slot + 1) & last;
     }
-    this.free = slot;
-    return -1;
-  }
-
-  /** The number of the word at `start` … `end` of the table's own text, a new one where it is not among them yet. */
-  add(start: number, end: number, hash = hashOf(this.codes, start, end)): number {
-    const known = this.find(this.codes, start, end, hash);
-    return known < 0 ? this.enter(start, end, hash) : known;
-  }
-
-  /** Adds a word that was just looked for in vain. */
-  private enter(start: number, end: number, hash: number): number {
-    const word = this.words.push(this.text.slice(start, end)) - 1;
+    if (!adds) {
+      return -1;
+    }
+    const word = words.length;
     const entry = word * entryLength;
-    this.entries[entry] = hash;
-    this.entries[entry + 1] = start;
-    this.entries[entry + 2] = end;
-    this.entries[entry + 3] = this.free;
-    this.slots[this.free] = word;
-    if (this.words.length * 2 === this.slots.length) {
-      this.grow();
+    words.push(this.text.slice(start, end));
+    entries[entry] = hash;
+    entries[entry + 1] = start;
+    entries[entry + 2] = end;
+    entries[entry + 3] = slot;
+    slots[slot] = word;
+    if (words.length * 2 === slots.length) {
+      this.slots = new Int32Array(slots.length * 2).fill(-1);
+      this.entries = new Int32Array(entries.length * 2);
+      this.entries.set(entries);
+      for (let moved = 0; moved < entries.length; moved += entryLength) {
+        let free = (entries[moved] ^ (entries[moved] >>> 15)) & (this.slots.length - 1);
+        while (this.slots[free] >= 0) {
+          free = (free + 1) & (this.slots.length - 1);
+        }
+        this.entries[moved + 3] = free;
+        this.slots[free] = moved / entryLength;
+      }
     }
     return word;
-  }
-
-  private grow(): void {
-    const { words, entries } = this;
-    this.slots = new Int32Array(words.length * 4).fill(-1);
-    this.entries = new Int32Array(entries.length * 2);
-    this.entries.set(entries);
-    const last = this.slots.length - 1;
-    for (let word = 0; word < words.length; word++) {
-      const hash = entries[word * entryLength];
-      let slot = (hash ^ (hash >>> 15)) & last;
-      while (this.slots[slot] >= 0) {
-        slot = (slot + 1) & last;
-      }
-      this.entries[word * entryLength + 3] = slot;
-      this.slots[slot] = word;
-    }
   }
 }
 
@@ -110,11 +107,3 @@ const entryLength = 4;
 
 /** The hash of no code is 0; with each code it becomes `Math.imul(hash ^ code, hashFactor)`. */
 export const hashFactor = 0x01000193;
-
-function hashOf(codes: Codes, start: number, end: number): number {
-  let hash = 0;
-  for (let at = start; at < end; at++) {
-    hash = Math.imul(hash ^ codes[at], hashFactor);
-  }
-  return hash;
-}

@@ -80,7 +80,9 @@ export class CellBinder {
       case Node.Binary:
       case Node.Group:
       case Node.Convert:
-        this.collectAll(tree.firstChildren[node], locals);
+        for (let child = tree.firstChildren[node]; child >= 0; child = tree.nextSiblings[child]) {
+          this.collect(child, locals);
+        }
         return;
       case Node.Definition: // Behind the name stands the value alone.
         this.collect(tree.nextSiblings[tree.firstChildren[node]], locals);

@@ -17,28 +17,42 @@ import { booleanType, plainNumberType, textType, unknownType } from './types';
 
 /** Infers the type of an expression, notes it for every node and reports what is wrong. */
 export function check(c: Checker, node: number): Type {
-  const type = infer(c, node);
+  let type: Type | undefined;
+  switch (c.tree.kinds[node] as Node) {
+    case Node.Number:
+      type = plainNumberType();
+      break;
+    case Node.Quantity:
+      type = c.meaning.quantityAt(node) ?? checkQuantity(c, node);
+      break;
+    case Node.Name:
+      type = c.locals ? undefined : c.meaning.nameAt(node)?.type;
+      if (type === undefined || type.kind === 'unknown') {
+        type = checkName(c, node);
+      }
+      break;
+    case Node.Group:
+      type = check(c, c.tree.firstChildren[node]);
+      break;
+    case Node.Binary:
+      type = checkBinary(c, node);
+      break;
+    case Node.Unary:
+      type = checkUnary(c, node);
+      break;
+    case Node.Convert:
+      type = checkConversion(c, node);
+      break;
+    default:
+      type = infer(c, node);
+  }
   c.meaning.types[node] = type;
   return type;
 }
 
+/** The type of what expressions are made of less often. */
 function infer(c: Checker, node: number): Type {
-  const { kinds, firstChildren } = c.tree;
-  switch (kinds[node] as Node) {
-    case Node.Number:
-      return plainNumberType();
-    case Node.Quantity:
-      return checkQuantity(c, node);
-    case Node.Name:
-      return checkName(c, node);
-    case Node.Binary:
-      return checkBinary(c, node);
-    case Node.Unary:
-      return checkUnary(c, node);
-    case Node.Group:
-      return check(c, firstChildren[node]);
-    case Node.Convert:
-      return checkConversion(c, node);
+  switch (c.tree.kinds[node] as Node) {
     case Node.Member:
       return checkMember(c, node);
     case Node.Call:
@@ -72,11 +86,8 @@ function infer(c: Checker, node: number): Type {
   }
 }
 
+/** Of a quantity whose unit is none. */
 function checkQuantity(c: Checker, node: number): Type {
-  const type = c.meaning.quantityAt(node);
-  if (type) {
-    return type;
-  }
   const unit = c.meaning.unitAt(node);
   if ('problem' in unit) {
     reportUnknownUnit(c, node, unit);

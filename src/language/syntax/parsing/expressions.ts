@@ -1,7 +1,9 @@
 import { nameEnd, skipBlanks } from '../scanning/characters';
 import { Token } from '../scanning/token';
 import { Node, Operator } from '../tree';
-import { readOperand } from './operands';
+import { readGroup } from './brackets';
+import { readMember, readName, readOperand } from './operands';
+import { readNumberOrSize } from './quantities';
 import { maximumDepth, type Reader, replace } from './reader';
 
 /** How strongly operators bind, from loose to tight. */
@@ -47,25 +49,64 @@ for (const [token, strength, operator] of [
   operators[token] = operator;
 }
 
-/** Reads an expression whose operators bind at least as strongly as `least`. */
+/**
+ * Reads an expression whose operators bind at least as strongly as `least`. Sums and products are read here and not
+ * elsewhere: what is in one piece is not compiled into each of its callers, for which a cold start would wait.
+ */
 export function readExpression(r: Reader, least: number = Strength.Where): number {
+  const { tree } = r;
   if (r.nesting >= maximumDepth) {
     return tooDeep(r);
   }
   r.nesting++;
-  let left = isPrefix[r.token] === 1 ? readPrefix(r) : readOperand(r);
+  let left: number;
+  switch (r.token) {
+    case Token.Number:
+      left = readMembers(r, readNumberOrSize(r));
+      break;
+    case Token.Name:
+      left = readMembers(r, readName(r));
+      break;
+    case Token.OpenParenthesis:
+      left = readMembers(r, readGroup(r));
+      break;
+    case Token.Minus:
+      left = readUnary(r, Operator.Negate, Strength.Power);
+      break;
+    case Token.Plus:
+      left = readUnary(r, Operator.Plus, Strength.Power);
+      break;
+    case Token.Not:
+      left = readUnary(r, Operator.Not, Strength.Comparison);
+      break;
+    case Token.If:
+      left = readIf(r, r.start);
+      break;
+    default:
+      left = readMembers(r, readOperand(r));
+  }
   for (;;) {
-    if (r.tree.heights[left] > maximumDepth) {
+    if (tree.heights[left] > maximumDepth) {
       left = tooHigh(r, left);
     }
     if (r.token === Token.LineEnd && !r.runOnToOperator()) {
       break;
     }
-    const strength = strengths[r.token];
+    const { token } = r;
+    const strength = strengths[token];
     if (strength < least || strength === 0) {
       break;
     }
-    left = readInfix(r, left, strength);
+    if ((strength === Strength.Product || strength === Strength.Sum) && !isForeign(r)) {
+      r.advance();
+      r.runOn();
+      const right = readExpression(r, strength + 1);
+      tree.link(left, right);
+      left = tree.parent(Node.Binary, tree.starts[left], tree.ends[right], left);
+      tree.operators[left] = operators[token];
+    } else {
+      left = readInfix(r, left, strength);
+    }
   }
   r.nesting--;
   return left;
@@ -91,23 +132,13 @@ function tooDeep(r: Reader): number {
   return skipped < 0 ? r.absent() : skipped;
 }
 
-/** 1 for what may stand before an operand. */
-const isPrefix = new Uint8Array(Token.Unknown + 1);
-for (const token of [Token.Minus, Token.Plus, Token.Not, Token.If]) {
-  isPrefix[token] = 1;
-}
-
-function readPrefix(r: Reader): number {
-  switch (r.token) {
-    case Token.Minus:
-      return readUnary(r, Operator.Negate, Strength.Power);
-    case Token.Plus:
-      return readUnary(r, Operator.Plus, Strength.Power);
-    case Token.Not:
-      return readUnary(r, Operator.Not, Strength.Comparison);
-    default:
-      return readIf(r, r.start);
+/** What was read, or the members (`.field`) that are taken out of it. */
+function readMembers(r: Reader, operand: number): number {
+  let last = operand;
+  while (r.token === Token.Dot) {
+    last = readMember(r, last);
   }
+  return last;
 }
 
 function readUnary(r: Reader, operator: Operator, strength: Strength): number {
@@ -120,23 +151,14 @@ function readUnary(r: Reader, operator: Operator, strength: Strength): number {
   return node;
 }
 
-function readInfix(r: Reader, left: number, strength: number): number {
-  const { token, codes, end } = r;
-  if (strength === Strength.Product || strength === Strength.Sum) {
-    const next = codes[end];
-    // `**` and `+/-`, which other languages have.
-    if ((next === 42 && token === Token.Times) || (next === 47 && token === Token.Plus && codes[end + 1] === 45)) {
-      return readForeign(r, left);
-    }
-    r.advance();
-    r.runOn();
-    return binary(r, left, readExpression(r, strength + 1), token);
-  }
-  return readOtherInfix(r, left, strength);
+/** True before `**` and `+/-`, operators of other languages. */
+function isForeign({ token, codes, end }: Reader): boolean {
+  const next = codes[end];
+  return (next === 42 && token === Token.Times) || (next === 47 && token === Token.Plus && codes[end + 1] === 45);
 }
 
-/** What stands behind an operand and is neither a sum nor a product. */
-function readOtherInfix(r: Reader, left: number, strength: number): number {
+/** Reads any other operator with what stands behind it. */
+function readInfix(r: Reader, left: number, strength: number): number {
   const { tree, token, start } = r;
   switch (token) {
     case Token.In:
@@ -154,6 +176,9 @@ function readOtherInfix(r: Reader, left: number, strength: number): number {
       return binary(r, left, readExpression(r, Strength.Sign), token);
     case Token.Assign:
       return readAssign(r, left);
+    case Token.Times:
+    case Token.Plus:
+      return readForeign(r, left);
     default:
   }
   if (strength === Strength.Comparison) {

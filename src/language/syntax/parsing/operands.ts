@@ -1,27 +1,15 @@
 import { isDigit, isNameStart, isQuote, nameEnd } from '../scanning/characters';
 import { Token } from '../scanning/token';
 import { Node } from '../tree';
-import { readBrackets, readGroup } from './brackets';
+import { readBrackets } from './brackets';
 import { reportHabit } from './habits';
 import { readHash, readNumberOrSize } from './quantities';
 import { type Reader, replace } from './reader';
 import { readTurnedSize } from './sizes';
 
-/** Reads what operators stand between, with the members (`.field`) behind it. */
+/** Reads what operators stand between, where it is neither a number, a name nor in parentheses. */
 export function readOperand(r: Reader): number {
-  let operand = readHead(r);
-  while (r.token === Token.Dot) {
-    operand = readMember(r, operand);
-  }
-  return operand;
-}
-
-function readHead(r: Reader): number {
   switch (r.token) {
-    case Token.Number:
-      return readNumberOrSize(r);
-    case Token.Name:
-      return readName(r);
     case Token.Hash:
       return readHash(r);
     case Token.Text:
@@ -30,8 +18,6 @@ function readHead(r: Reader): number {
       return r.take(Node.Yes);
     case Token.No:
       return r.take(Node.No);
-    case Token.OpenParenthesis:
-      return readGroup(r);
     case Token.OpenBracket:
       return readBrackets(r, Node.List, r.start);
     default:
@@ -39,7 +25,8 @@ function readHead(r: Reader): number {
   }
 }
 
-function readName(r: Reader): number {
+/** A name, a call, or what begins with a word that means more. */
+export function readName(r: Reader): number {
   const { start } = r;
   if (r.word >= 0) {
     if (r.isWord('OL')) {
@@ -141,7 +128,8 @@ export function readText(r: Reader): number {
   return r.take(Node.Text);
 }
 
-function readMember(r: Reader, record: number): number {
+/** `record.field`, of which the record is read. */
+export function readMember(r: Reader, record: number): number {
   const { tree, start, end } = r;
   if (tree.kinds[record] === Node.Number) {
     r.report(
