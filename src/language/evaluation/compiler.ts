@@ -1,5 +1,4 @@
 import { toBase } from '../../units';
-import { itemOf } from '../checking/lists';
 import type { SheetCall } from '../checking/meaning';
 import { differenceWritten } from '../checking/readings';
 import type { Type } from '../checking/type';
@@ -17,12 +16,12 @@ import type { CorrelatedWith } from './correlation';
 import { fold } from './fold';
 import { type Frame, typeIn } from './frame';
 import { offsetOf, sizeOf } from './layout';
-import { compileBundle, compileOverItems, compileWhere, isOverItems } from './lists/compile-lists';
+import { compileBundle, compileList, compileOverItems, compileWhere, isOverItems } from './lists/compile-lists';
 import type { Machine, Site } from './machine';
 import { Operation, operationOf } from './operations';
 import { readingSite } from './reading-site';
 import { compileSchedule } from './schedules/compile-schedule';
-import { ListSite, SameSite } from './sites';
+import { SameSite } from './sites';
 
 /**
  * Turns checked expressions into instructions. Names are slots already, conversions vanish (all numbers are in the
@@ -50,41 +49,47 @@ export class Compiler implements Emitter {
     this.expression(frame, node, target);
   }
 
-  /** Emits what an expression needs and returns where its value is; in `target` where one is given. */
+  /**
+   * Emits what an expression needs and returns where its value is; in `target` where one is given. What most expressions
+   * are made of is in one piece here, so that it is not compiled into each caller, for which a cold start would wait.
+   */
   expression(frame: Frame, node: number, target = -1): number {
+    const { tree, types } = frame.meaning;
     const item = frame.items?.get(node);
+    let slot: number;
     if (item !== undefined) {
       return this.place(item, 1, target);
     }
-    const slot =
-      !frame.items && frame.meaning.types[node]?.kind === 'list' && isOverItems(frame.meaning, node)
-        ? compileOverItems(this, frame, node, target)
-        : this.translate(frame, node, target);
+    if (!frame.items && types[node]?.kind === 'list' && isOverItems(frame.meaning, node)) {
+      slot = compileOverItems(this, frame, node, target);
+    } else {
+      switch (tree.kinds[node] as Node) {
+        case Node.Number:
+          slot = this.place(this.constant(tree.numbers[node]), 1, target);
+          break;
+        case Node.Quantity:
+          slot = this.place(this.constant(this.literal(frame, node, 1)), 1, target);
+          break;
+        case Node.Name:
+          slot = this.name(frame, node, target);
+          break;
+        case Node.Group:
+        case Node.Convert:
+          slot = this.expression(frame, tree.firstChildren[node], target);
+          break;
+        case Node.Binary:
+          slot = this.binary(frame, node, target);
+          break;
+        default:
+          slot = this.translate(frame, node, target);
+      }
+    }
     frame.slots?.set(node, slot);
     return slot;
   }
 
-  private translate(frame: Frame, node: number, target: number): number {
-    const { tree } = frame.meaning;
-    switch (tree.kinds[node] as Node) {
-      case Node.Number:
-        return this.place(this.constant(tree.numbers[node]), 1, target);
-      case Node.Quantity:
-        return this.place(this.constant(this.literal(frame, node, 1)), 1, target);
-      case Node.Name:
-        return this.name(frame, node, target);
-      case Node.Group:
-      case Node.Convert:
-        return this.expression(frame, tree.firstChildren[node], target);
-      case Node.Binary:
-        return this.binary(frame, node, target);
-      default:
-        return this.translateOther(frame, node, target);
-    }
-  }
-
   /** What expressions are made of less often. */
-  private translateOther(frame: Frame, node: number, target: number): number {
+  private translate(frame: Frame, node: number, target: number): number {
     const { tree } = frame.meaning;
     switch (tree.kinds[node] as Node) {
       case Node.Yes:
@@ -98,7 +103,7 @@ export class Compiler implements Emitter {
       case Node.If:
         return compileConditional(this, frame, node, sizeOf(typeIn(frame, node)), target);
       case Node.List:
-        return this.list(frame, node, target);
+        return compileList(this, frame, node, target);
       case Node.Call:
       case Node.BlockCall:
         return this.call(frame, node, target);
@@ -278,20 +283,6 @@ export class Compiler implements Emitter {
     }
     const field = textOf(tree, tree.nextSiblings[owner]);
     return this.place(record + offsetOf(type, field), sizeOf(typeIn(frame, node)), target);
-  }
-
-  private list(frame: Frame, node: number, target: number): number {
-    const { tree } = frame.meaning;
-    const items: number[] = [];
-    const before = this.inUse;
-    for (let item = tree.firstChildren[node]; item >= 0; item = tree.nextSiblings[item]) {
-      items.push(this.expression(frame, item));
-    }
-    this.inUse = before;
-    const type = typeIn(frame, node);
-    const slot = this.slotFor(1, target);
-    this.site(new ListSite(itemOf(type), items, slot));
-    return slot;
   }
 
   private call(frame: Frame, node: number, target: number): number {

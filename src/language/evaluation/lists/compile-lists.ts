@@ -2,8 +2,9 @@ import { itemOf } from '../../checking/lists';
 import type { Meaning } from '../../checking/meaning';
 import { Node, Operator, textOf } from '../../syntax/tree';
 import type { Compiler } from '../compiler';
-import type { Frame } from '../frame';
+import { type Frame, typeIn } from '../frame';
 import { instructionLength, Operation } from '../operations';
+import { ListSite } from '../sites';
 import { BundleSite, JoinSite } from './bundle-sites';
 import { type ItemCode, type ItemInput, MapSite } from './map-site';
 import { WhereSite } from './where-site';
@@ -99,5 +100,19 @@ export function compileBundle(compiler: Compiler, frame: Frame, node: number, ta
       ? new BundleSite(parts[0], parts[1], slot, left)
       : new JoinSite(parts, slot),
   );
+  return slot;
+}
+
+/** `[a, b]` */
+export function compileList(compiler: Compiler, frame: Frame, node: number, target: number): number {
+  const { tree } = frame.meaning;
+  const items: number[] = [];
+  const before = compiler.inUse;
+  for (let item = tree.firstChildren[node]; item >= 0; item = tree.nextSiblings[item]) {
+    items.push(compiler.expression(frame, item));
+  }
+  compiler.inUse = before;
+  const slot = compiler.slotFor(1, target);
+  compiler.site(new ListSite(itemOf(typeIn(frame, node)), items, slot));
   return slot;
 }
