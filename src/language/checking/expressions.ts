@@ -25,12 +25,11 @@ export function check(c: Checker, node: number): Type {
     case Node.Quantity:
       type = c.meaning.quantityAt(node) ?? checkQuantity(c, node);
       break;
-    case Node.Name:
-      type = c.locals ? undefined : c.meaning.nameAt(node)?.type;
-      if (type === undefined || type.kind === 'unknown') {
-        type = checkName(c, node);
-      }
+    case Node.Name: {
+      const name = c.locals ? undefined : c.meaning.nameAt(node);
+      type = name?.definition && name.type.kind !== 'unknown' ? name.type : checkName(c, node);
       break;
+    }
     case Node.Group:
       type = check(c, c.tree.firstChildren[node]);
       break;
