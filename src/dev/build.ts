@@ -163,6 +163,7 @@ const suites: BuildOptions[] = [
     entryPoints: ['test/vscode/suite/index.web.ts'],
     outfile: 'out/suite/index.web.js',
   },
+  { ...browser, entryPoints: ['test/vscode/virtual-files/extension.ts'], outfile: 'out/virtual-files/extension.js' },
 ];
 
 async function main(): Promise<void> {
@@ -172,6 +173,9 @@ async function main(): Promise<void> {
   mkdirSync(join(root, 'dist/fonts'));
   for (const name of fontFiles) {
     copyFileSync(require.resolve(`dejavu-fonts-ttf/ttf/${name}`), join(root, 'dist/fonts', name));
+  }
+  if (jobs.includes(suites[0])) {
+    copyFileSync(join(root, 'test/vscode/virtual-files/package.json'), join(root, 'out/virtual-files/package.json'));
   }
   for (const { outfile } of jobs) {
     console.log(`${outfile} ${Math.round(statSync(join(root, outfile!)).size / 1024)} kB`);

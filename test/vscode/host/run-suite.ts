@@ -5,9 +5,10 @@
  *
  * `--web` takes the web worker host in place of the one in Node.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { virtualWorkspace } from '../virtual-files/files';
 import { type Browser, startBrowser, workbenchAddress } from './browser';
 import { makeScratch, makeWorkspace, root, stamp, writeSettings } from './scratch';
 import { editionFromArguments, type Server, startServer } from './server';
@@ -15,9 +16,30 @@ import { editionFromArguments, type Server, startServer } from './server';
 const kind = process.argv.includes('--web') ? 'web' : 'node';
 const edition = editionFromArguments();
 
+/** A window of the editor with tests of its own in it. */
+interface Window {
+  readonly what: string;
+  /** A path of the server's disk, or a whole address. */
+  readonly folder: string;
+  /** The folder of our extension, or one that holds several. */
+  readonly extensions: string;
+}
+
+/** VS Code takes one folder of extensions that are being developed: here it holds ours and the one for the tests. */
+function withVirtualFiles(scratch: string): string {
+  const folder = join(scratch, 'both');
+  mkdirSync(folder);
+  symlinkSync(root, join(folder, 'kilofoot'));
+  symlinkSync(join(root, 'out/virtual-files'), join(folder, 'virtual-files'));
+  return folder;
+}
+
 async function main(): Promise<number> {
   const scratch = makeScratch();
-  const workspace = makeWorkspace(scratch);
+  const windows: readonly Window[] = [
+    { what: 'a folder of the server', folder: makeWorkspace(scratch), extensions: root },
+    { what: 'a folder on no disk', folder: virtualWorkspace, extensions: withVirtualFiles(scratch) },
+  ];
   const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   // An extension with both `main` and `browser` runs in Node; this setting sends it to the web worker.
   const web = { 'remote.extensionKind': { [`${manifest.publisher}.${manifest.name}`]: ['web'] } };
@@ -27,8 +49,15 @@ async function main(): Promise<number> {
   try {
     server = await startServer(edition, scratch, { forTests: true });
     browser = await startBrowser(scratch);
-    const said = await runIn(browser.page, server.authority, workspace);
-    return said ? 0 : 1;
+    const passed: (number | undefined)[] = [];
+    for (const window of windows) {
+      const page = await browser.context.newPage();
+      passed.push(await runIn(page, server.authority, window));
+      await page.close();
+    }
+    // Where a person asked for some tests alone, a window may hold none of them.
+    const isEnough = process.env.HOST_TEST_GREP ? passed.some((count) => count) : passed.every((count) => count);
+    return isEnough && !passed.includes(undefined) ? 0 : 1;
   } catch (error) {
     console.error(error, server?.log().slice(-3000) ?? '');
     return 1;
@@ -38,8 +67,8 @@ async function main(): Promise<number> {
   }
 }
 
-/** True when the host ended well and the suite said that tests ran and none failed; either alone is not enough. */
-async function runIn(page: Page, authority: string, workspace: string): Promise<boolean> {
+/** How many tests passed when the host ended well and the suite said that none failed: either alone is not enough. */
+async function runIn(page: Page, authority: string, { what, folder, extensions }: Window): Promise<number | undefined> {
   const lines: string[] = [];
   const errors: string[] = [];
   const ended = new Promise<number>((resolve) => void page.exposeFunction('codeAutomationExit', resolve));
@@ -55,14 +84,14 @@ async function runIn(page: Page, authority: string, workspace: string): Promise<
   });
   const remote = (file: string) => `vscode-remote://${authority}${file}`;
   await page.goto(
-    workbenchAddress(authority, workspace, [
-      ['extensionDevelopmentPath', remote(root)],
+    workbenchAddress(authority, folder, [
+      ['extensionDevelopmentPath', remote(extensions)],
       ['extensionTestsPath', remote(join(root, `out/suite/index.${kind}.js`))],
       ['skipWelcome', 'true'],
       ['skipReleaseNotes', 'true'],
     ]),
   );
-  stamp(`${edition} VS Code, ${kind} host`);
+  stamp(`${edition} VS Code, ${kind} host, ${what}`);
   const exit = await Promise.race([ended, misfortune(page)]).catch(async (error) => {
     mkdirSync(join(root, 'out'), { recursive: true });
     await page.screenshot({ path: join(root, 'out/host-failure.png') }).catch(() => {});
@@ -72,11 +101,12 @@ async function runIn(page: Page, authority: string, workspace: string): Promise<
   if (!lines.length) {
     console.log(`No test ran. The host's last errors:\n  ${errors.slice(-20).join('\n  ')}`);
   }
-  const report = lines.find((line) => line.startsWith('report '));
+  const report = lines.find((line) => line.startsWith('report ') && line !== 'report {}');
   if (report) {
     writeFileSync(join(root, `out/report-${edition}-${kind}.json`), report.slice(7));
   }
-  return exit === 0 && lines.some((line) => /^[1-9]\d* passed, 0 failed$/.test(line));
+  const [count] = lines.flatMap((line) => /^(\d+) passed, 0 failed$/.exec(line)?.[1] ?? []);
+  return exit === 0 && count !== undefined ? Number(count) : undefined;
 }
 
 /** Rejects when the page dies or the time is up. */

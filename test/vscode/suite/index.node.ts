@@ -1,5 +1,6 @@
 /** Entry for hosts in Node: VS Code on the desktop and the VS Code server. */
 import Mocha from 'mocha';
+import { loadTests } from './load-tests';
 import { follow } from './report';
 
 export async function run(): Promise<void> {
@@ -11,7 +12,7 @@ export async function run(): Promise<void> {
   });
   // `describe` and `it` become globals before the tests are loaded.
   mocha.suite.emit('pre-require', globalThis as never, '', mocha);
-  require('./all');
+  loadTests();
   const failures = await new Promise<number>((resolve) => follow(mocha.run(resolve)));
   if (failures) {
     throw new Error(`${failures} failed`);

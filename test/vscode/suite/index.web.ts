@@ -1,5 +1,6 @@
 /** Entry for the web worker host: the same suite with the browser build of mocha, all in one file. */
 import 'mocha/mocha.js';
+import { loadTests } from './load-tests';
 import { follow } from './report';
 
 declare const mocha: BrowserMocha & { run(done: (failures: number) => void): Mocha.Runner };
@@ -11,7 +12,7 @@ export async function run(): Promise<void> {
     reporter: class {} as never,
     grep: process.env.HOST_TEST_GREP || undefined,
   });
-  require('./all');
+  loadTests();
   const failures = await new Promise<number>((resolve) => follow(mocha.run(resolve)));
   if (failures) {
     throw new Error(`${failures} failed`);
