@@ -21,7 +21,9 @@ interface Window {
   readonly what: string;
   /** A path of the server's disk, or a whole address. */
   readonly folder: string;
-  /** The folder of our extension, or one that holds several. */
+  /** The folder of our extension. The tests are asked for in there, for that tells VS Code the host to run them in. */
+  readonly ours: string;
+  /** The same, or the folder that holds it and others. */
   readonly extensions: string;
 }
 
@@ -36,9 +38,10 @@ function withVirtualFiles(scratch: string): string {
 
 async function main(): Promise<number> {
   const scratch = makeScratch();
+  const both = withVirtualFiles(scratch);
   const windows: readonly Window[] = [
-    { what: 'a folder of the server', folder: makeWorkspace(scratch), extensions: root },
-    { what: 'a folder on no disk', folder: virtualWorkspace, extensions: withVirtualFiles(scratch) },
+    { what: 'a folder of the server', folder: makeWorkspace(scratch), ours: root, extensions: root },
+    { what: 'a folder on no disk', folder: virtualWorkspace, ours: join(both, 'kilofoot'), extensions: both },
   ];
   const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   // An extension with both `main` and `browser` runs in Node; this setting sends it to the web worker.
@@ -68,7 +71,11 @@ async function main(): Promise<number> {
 }
 
 /** How many tests passed when the host ended well and the suite said that none failed: either alone is not enough. */
-async function runIn(page: Page, authority: string, { what, folder, extensions }: Window): Promise<number | undefined> {
+async function runIn(
+  page: Page,
+  authority: string,
+  { what, folder, ours, extensions }: Window,
+): Promise<number | undefined> {
   const lines: string[] = [];
   const errors: string[] = [];
   const ended = new Promise<number>((resolve) => void page.exposeFunction('codeAutomationExit', resolve));
@@ -86,7 +93,7 @@ async function runIn(page: Page, authority: string, { what, folder, extensions }
   await page.goto(
     workbenchAddress(authority, folder, [
       ['extensionDevelopmentPath', remote(extensions)],
-      ['extensionTestsPath', remote(join(root, `out/suite/index.${kind}.js`))],
+      ['extensionTestsPath', remote(join(ours, `out/suite/index.${kind}.js`))],
       ['skipWelcome', 'true'],
       ['skipReleaseNotes', 'true'],
     ]),
