@@ -17,8 +17,16 @@ export function orderByDependency(statements: readonly Statement[]): DependencyO
   for (const statement of statements) {
     statement.waitsFor = 0;
   }
-  const ordered: Statement[] = [];
-  for (let i = 0; i < statements.length; i++) {
+  let inPlace = 0;
+  while (inPlace < statements.length && needsOpen(statements[inPlace]) === 0) {
+    statements[inPlace].waitsFor = done;
+    inPlace++;
+  }
+  if (inPlace === statements.length) {
+    return { ordered: statements, circles: [] }; // As in a sheet that is written from its top to its end.
+  }
+  const ordered = statements.slice(0, inPlace);
+  for (let i = inPlace; i < statements.length; i++) {
     const statement = statements[i];
     statement.waitsFor = needsOpen(statement);
     if (statement.waitsFor === 0) {

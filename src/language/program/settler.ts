@@ -1,4 +1,4 @@
-import { type Name, noDiagnostics, type Statement } from '../checking/binding';
+import { type Cell, type Name, noDiagnostics, type Statement } from '../checking/binding';
 import { checkStatement } from '../checking/statements';
 import type { Type } from '../checking/type';
 import { unknownType } from '../checking/types';
@@ -76,8 +76,8 @@ export class Settler {
     return this.touched.length === this.count;
   }
 
-  /** Settles the statements touched and all that hangs on them; returns those whose results or reports are new. */
-  settle(): Statement[] {
+  /** Settles the statements touched and all that hangs on them; returns the cells in which results or reports are new. */
+  settle(): ReadonlySet<Cell> {
     const { update, touched } = this;
     const { ordered, circles } = orderByDependency(this.isAll ? touched : withDependants(touched, update));
     const circleOf = new Map<Statement, readonly Statement[]>();
@@ -88,7 +88,8 @@ export class Settler {
     }
     forgetTypes(circleOf.keys());
     forgetContested(touched);
-    const changed: Statement[] = [];
+    const changed = new Set<Cell>();
+    let cell: Cell | undefined; // Of the statement before, which mostly is that of the next one.
     for (const statement of ordered) {
       const isOrWasCyclic = statement.isCyclic;
       const isTouched = statement.touchedIn === update;
@@ -101,7 +102,10 @@ export class Settler {
         this.check(statement, circleOf.get(statement));
       }
       this.run(statement);
-      changed.push(statement);
+      if (statement.cell !== cell) {
+        cell = statement.cell;
+        changed.add(cell);
+      }
       const name = statement.defines;
       if (name) {
         name.revaluedIn = update;

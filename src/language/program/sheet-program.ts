@@ -66,12 +66,8 @@ export class SheetProgram implements Program {
     for (const statement of this.withOtherRows()) {
       this.settler.touch(statement);
     }
-    let noted: Cell | undefined;
-    for (const { cell } of this.settler.settle()) {
-      if (cell !== noted) {
-        note(cell);
-        noted = cell;
-      }
+    for (const cell of this.settler.settle()) {
+      note(cell);
     }
     if (this.runner.isWasteful) {
       this.runner.compileAll(this.statements());
