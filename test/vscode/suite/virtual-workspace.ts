@@ -3,6 +3,7 @@ import type { activate } from '../../../src/vscode/activate';
 import { virtualFiles } from '../virtual-files/files';
 import { equal, includes, ok, until } from './expect';
 import { heardWhile } from './hear';
+import { MemoryFiles } from './memory-files';
 import { cellWith, extensionId, fileInWorkspace, positionOf, renamed, replace, show, shown, writeFile } from './sheets';
 
 const ask = <T>(command: string, ...rest: unknown[]) => vscode.commands.executeCommand<T>(command, ...rest);
@@ -113,6 +114,21 @@ describe('a workspace that is on no disk', () => {
     equal(entries.map(([name]) => name).sort(), formats.map((format) => `kiln.${format}`).sort(), 'the files');
     includes(await textOf('out/kiln.md'), '11.7');
     includes(await textOf('out/kiln.html'), 'Kiln');
+  });
+
+  it('writes where nothing can be renamed, and then leaves no other file either', async () => {
+    const files = new (class extends MemoryFiles {
+      override rename(from: vscode.Uri): void {
+        throw vscode.FileSystemError.NoPermissions(from);
+      }
+    })();
+    const system = vscode.workspace.registerFileSystemProvider('kept-unmoved', files);
+    const target = files.put(vscode.Uri.parse('kept-unmoved:/out/kiln.md'), 'before');
+    await show(kiln.uri);
+    await ask('kilofoot.exportReport', { format: 'md', target });
+    includes(files.text(target), '# Kiln');
+    equal(files.readDirectory(vscode.Uri.joinPath(target, '..')), [['kiln.md', vscode.FileType.File]], 'the files');
+    system.dispose();
   });
 
   it('answers in a sheet that is open as text', async () => {
