@@ -14,7 +14,7 @@ export { type InlayHint, inlayHints } from './inlay-hints';
 export { type FileLink, linksOf } from './links';
 export { checksOf, type ListedCheck, type ListedValue, valuesOf } from './listed-results';
 export { type Origin, originWords } from './origin';
-export { type PastedSchedule, pastedSchedule } from './pasted-schedule';
+export { isSpreadsheet, type PastedSchedule, pastedSchedule } from './pasted-schedule';
 export { previewHtml } from './preview';
 export { type CellEdits, type RenamedSheet, type Renaming, renamableAt, renameAt } from './rename';
 export { selectionRangesAt } from './selection-ranges';

@@ -52,6 +52,11 @@ export function pastedSchedule(sheet: EditedSheet, clipboard: string): PastedSch
   return { name: freeName(sheet), text: `= schedule\n${text}`, notes };
 }
 
+/** True for cells of a spreadsheet, which a person may well paste as they are; false for statements with tabs in them. */
+export function isSpreadsheet({ program }: EditedSheet, clipboard: string): boolean {
+  return clipboard.includes('\t') && parse(clipboard, program.library.vocabulary, { readUnit }).diagnostics.length > 0;
+}
+
 function rowsOf(clipboard: string): string[][] {
   let rows: string[][];
   try {

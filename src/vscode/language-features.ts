@@ -10,6 +10,7 @@ import { SheetLinks } from './links';
 import { languageId } from './names';
 import type { OpenSheets } from './open-sheets';
 import { SheetOutline } from './outline';
+import { SchedulePastes } from './paste-edits';
 import { QuickFixes } from './quick-fixes';
 import { SheetRenames } from './rename';
 import { SheetSelections } from './selection-ranges';
@@ -51,5 +52,6 @@ export function registerLanguageFeatures(
     languages.registerCodeActionsProvider(selector, new QuickFixes(sheets), {
       providedCodeActionKinds: QuickFixes.kinds,
     }),
+    ...SchedulePastes.register(selector, sheets),
   ];
 }

@@ -21,18 +21,30 @@ export async function pasteAsSchedule(sheets: OpenSheets, given?: string): Promi
     await vscode.window.showInformationMessage(made.problem);
     return;
   }
-  // A statement begins a line of its own; the name is selected, for a better one to be typed.
-  const { start, end } = editor.selection;
-  const before = /\S/.test(editor.document.lineAt(start.line).text.slice(0, start.character)) ? '\n' : '';
-  const after = /\S/.test(editor.document.lineAt(end.line).text.slice(end.character)) ? '\n' : '';
+  const { range, before, after } = lineOfItsOwn(editor.document, editor.selection);
   const edit = new vscode.WorkspaceEdit();
-  edit.replace(editor.document.uri, editor.selection, `${before}${made.name} ${made.text}${after}`);
+  edit.replace(editor.document.uri, range, `${before}${made.name} ${made.text}${after}`);
   const isPasted = await changeSheet(spot.sheet, () => vscode.workspace.applyEdit(edit));
   if (isPasted) {
-    const at = before ? new vscode.Position(start.line + 1, 0) : start;
+    // The name is selected, for a better one to be typed.
+    const at = before ? new vscode.Position(range.start.line + 1, 0) : range.start;
     editor.selection = new vscode.Selection(at, at.translate(0, made.name.length));
   }
   if (isPasted && made.notes.length > 0) {
     void vscode.window.showWarningMessage(made.notes.join(' '));
   }
+}
+
+/**
+ * What a statement that is put in place of a selection replaces, and what parts it from the rest of its lines: it begins
+ * a line of its own, at its very start, for an indented line belongs to the one above.
+ */
+export function lineOfItsOwn(
+  document: vscode.TextDocument,
+  { start, end }: vscode.Range,
+): { readonly range: vscode.Range; readonly before: string; readonly after: string } {
+  const isFirst = !/\S/.test(document.lineAt(start.line).text.slice(0, start.character));
+  const isLast = !/\S/.test(document.lineAt(end.line).text.slice(end.character));
+  const range = new vscode.Range(isFirst ? start.with({ character: 0 }) : start, end);
+  return { range, before: isFirst ? '' : '\n', after: isLast ? '' : '\n' };
 }

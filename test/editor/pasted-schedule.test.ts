@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { pastedSchedule } from '../../src/core';
+import { isSpreadsheet, pastedSchedule } from '../../src/core';
 import { cells } from './marked-cells';
 
 const tabbed = (...rows: string[]) => rows.map((row) => row.replaceAll(' ; ', '\t')).join('\r\n');
@@ -87,5 +87,13 @@ describe('cells of a spreadsheet as a schedule', () => {
       }),
       { numRuns: 300 },
     );
+  });
+
+  it('are told from statements with tabs in them, which are pasted as they are', () => {
+    const { session } = cells('x = 1');
+    assert.ok(isSpreadsheet(session, tabbed('Tag ; Load (kVA)', 'P1 ; 9.2')));
+    assert.ok(!isSpreadsheet(session, 'a = 3 ft\t// the run\nb = 2 A\t// the load'));
+    assert.ok(!isSpreadsheet(session, 'kiln = circuit\n\tload: 16 A\n\tvoltage: 240 V'));
+    assert.ok(!isSpreadsheet(session, 'A sentence.'));
   });
 });

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import type { AxeResults } from 'axe-core';
-import type { Frame } from 'playwright-core';
+import type { Frame, Page } from 'playwright-core';
 import type { Stage } from './steps';
 import type { Workbench } from './workbench';
 
@@ -46,9 +46,14 @@ const axe = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
 async function inspect(workbench: Workbench): Promise<void> {
   const element = await workbench.outputs.locator('body').elementHandle();
   const frame = (await element!.ownerFrame()) as Frame;
-  await frame.evaluate(axe);
-  const { violations, passes }: AxeResults = await frame.evaluate(
-    "axe.run(['.output'], { resultTypes: ['violations', 'passes'] })",
+  await inspectPage(frame, '.output');
+}
+
+/** Has axe look at a part of a page. */
+export async function inspectPage(page: Frame | Page, part: string): Promise<void> {
+  await page.evaluate(axe);
+  const { violations, passes }: AxeResults = await page.evaluate(
+    `axe.run(['${part}'], { resultTypes: ['violations', 'passes'] })`,
   );
   const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
   assert.deepEqual(

@@ -3,6 +3,8 @@
  * picture of each step in `out/shots`.
  *
  *     tsx test/vscode/ui/run.ts [--oldest | --latest]
+ *
+ * `UI_TEST_GREP` picks steps by their names; most begin where the one before ended.
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
@@ -30,15 +32,20 @@ async function main(): Promise<number> {
     server = await startServer(edition, scratch);
     browser = await startBrowser(scratch);
     const { page } = browser;
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(Number(process.env.UI_TEST_TIMEOUT ?? 20_000));
     const address = workbenchAddress(server.authority, workspace);
     await page.goto(address);
     stamp(`${edition} VS Code, the package installed`);
+    const wanted = new RegExp(process.env.UI_TEST_GREP ?? '');
     for (const [index, [name, step]] of Object.entries(steps).entries()) {
+      if (!wanted.test(name)) {
+        continue;
+      }
+      const began = performance.now();
       try {
         await step({ workbench: new Workbench(page), page, workspace, scratch, address });
         passed++;
-        console.log(`  ok   ${name}`);
+        console.log(`  ok   ${name} (${((performance.now() - began) / 1000).toFixed(1)} s)`);
       } catch (error) {
         failed++;
         console.log(`  FAIL ${name}\n       ${String((error as Error).stack).replace(/\n/g, '\n       ')}`);

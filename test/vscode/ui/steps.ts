@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { root, writeSettings } from '../host/scratch';
 import { activationTime } from './activation-time';
+import { keyboardSteps } from './keyboard';
 import { outputSteps } from './outputs';
 import type { Workbench } from './workbench';
 
@@ -130,6 +131,8 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
     await workbench.command('View: Close All Editors');
     await page.locator('.tabs-container .tab').first().waitFor({ state: 'detached' });
   },
+
+  ...keyboardSteps,
 
   ...outputSteps,
 
