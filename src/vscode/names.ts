@@ -20,13 +20,13 @@ export const views = {
   /** Set while a sheet is in front, as a notebook or as text; what asks for one is offered then. */
   sheetInFront: 'kilofoot.sheetInFront',
 } as const;
-/** Set when a step of the walkthrough is done. */
 export const schemes = {
-  /** Pages that tell the chain behind a value. */
+  /** Pages that tell the chain behind a value, and the language that they are in. */
   why: 'kilofoot-why',
   /** Reference pages of functions, lints and problems. */
   page: 'kilofoot-page',
 } as const;
+/** Set for a moment when a step of the walkthrough is done. */
 export const contexts = {
   sheetMade: 'kilofoot.sheetMade',
   sheetEdited: 'kilofoot.sheetEdited',

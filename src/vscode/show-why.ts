@@ -8,6 +8,7 @@ import { bringToFront } from './show-sheet';
 import type { Entry } from './values-view';
 import { tickOff } from './walkthrough';
 
+/** Also the folder of its pages, by which the editor knows their language and wraps their lines. */
 const scheme = schemes.why;
 
 /** What a test or a keybinding may hand the command, to be asked nothing. */
@@ -69,7 +70,7 @@ export class WhyPages implements vscode.TextDocumentContentProvider, vscode.Disp
     if (wanted === undefined) {
       return;
     }
-    const page = vscode.Uri.from({ scheme, path: `/${wanted}`, query: sheet.uri.toString() });
+    const page = vscode.Uri.from({ scheme, path: `/${scheme}/${wanted}`, query: sheet.uri.toString() });
     this.asked.set(page.toString(), { sheet, name: wanted });
     this.changed.fire(page);
     const document = await vscode.workspace.openTextDocument(page);

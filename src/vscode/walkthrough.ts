@@ -3,22 +3,31 @@ import { contexts, notebookType } from './names';
 
 type Step = keyof typeof contexts;
 
-const done = new Set<Step>();
+/** When each step was last ticked off. */
+const ticked = new Map<Step, number>();
 
-/** Ticks a step of the walkthrough off, once it is truly done: a command that was called off has done nothing. */
+/** What is done again within so many ms, as letters are typed, is one thing done. */
+const pause = 2000;
+
+/**
+ * Ticks a step of the walkthrough off, once it is truly done: a command that was called off has done nothing. The context
+ * is set for a moment only: what is set when the walkthrough is first shown, the editor would never tick off again.
+ */
 export function tickOff(step: Step): void {
-  if (!done.has(step)) {
-    done.add(step);
-    void vscode.commands.executeCommand('setContext', contexts[step], true);
+  const now = Date.now();
+  if (now - (ticked.get(step) ?? 0) > pause) {
+    ticked.set(step, now);
+    for (const isDone of [true, false]) {
+      void vscode.commands.executeCommand('setContext', contexts[step], isDone);
+    }
   }
 }
 
 /** Ticks off that a sheet was edited, by hand or through a form, and that one was saved. */
 export function followForWalkthrough(): vscode.Disposable[] {
   const { workspace } = vscode;
-  const edits = workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
+  const edited = workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
     if (contentChanges.length > 0 && isCellOfSheet(document)) {
-      edits.dispose();
       tickOff('sheetEdited');
     }
   });
@@ -36,7 +45,7 @@ export function followForWalkthrough(): vscode.Disposable[] {
     }
   };
   return [
-    edits,
+    edited,
     workspace.onDidSaveNotebookDocument(saved),
     workspace.onDidOpenNotebookDocument(became),
     workspace.onDidCloseNotebookDocument(became),

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { tokenModifiers, tokenTypes } from '../../src/core';
-import { commands, languageId, notebookType, settings, views } from '../../src/vscode/names';
+import { commands, languageId, notebookType, schemes, settings, views } from '../../src/vscode/names';
 import { manifest } from './english-manifest';
 
 const root = join(__dirname, '..', '..');
@@ -38,6 +38,12 @@ describe('the manifest', () => {
   it('lists the short file ending first, which an untitled sheet is saved under', () => {
     const patterns = contributes.notebooks[0].selector.map((s: { filenamePattern: string }) => s.filenamePattern);
     assert.deepEqual(patterns, ['*.kft', '*.kft.md']);
+  });
+
+  it('has the pages that tell why wrap their lines, in a language known by their folder', () => {
+    const language = contributes.languages.find(({ id }: { id: string }) => id === schemes.why);
+    assert.deepEqual(language.filenamePatterns, [`**/${schemes.why}/*`]);
+    assert.equal(contributes.configurationDefaults[`[${schemes.why}]`]['editor.wordWrap'], 'on');
   });
 
   it('describes every setting', () => {

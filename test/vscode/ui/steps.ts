@@ -4,8 +4,10 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { root, writeSettings } from '../host/scratch';
 import { activationTime } from './activation-time';
-import { keyboardSteps } from './keyboard';
+import { firstResult } from './first-result';
+import { cellSteps, handSheet, textSteps } from './keyboard';
 import { outputSteps } from './outputs';
+import { viewSteps } from './views';
 import type { Workbench } from './workbench';
 
 const shots = join(root, 'out/shots');
@@ -20,9 +22,9 @@ export interface Stage {
 
 /** What a person does with the kiln sheet, in order; each step begins where the one before ended. */
 export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = {
-  async 'opens a sheet with its results'({ workbench }) {
-    await workbench.open('kiln.kft.md');
-    await workbench.formula('17.4').waitFor();
+  async 'opens a sheet with its results'({ workbench, workspace }) {
+    const time = await firstResult(workbench, join(workspace, 'kiln.kft.md'), '17.4');
+    console.log(`       first result in a fresh window after ${time} ms`);
   },
 
   async 'tells of a conductor under the pointer'({ workbench }) {
@@ -123,16 +125,17 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   async 'colours fences in the Markdown preview'({ workbench, page }) {
     await workbench.command('Markdown: Open Preview to the Side');
-    const preview = page
-      .frameLocator('iframe.webview.ready >> visible=true >> nth=-1')
-      .frameLocator('iframe#active-frame');
-    await preview.locator('.hljs-variable', { hasText: 'supply' }).first().waitFor();
-    await preview.locator('.hljs-symbol', { hasText: 'AWG' }).first().waitFor();
+    await workbench.preview.locator('.hljs-variable', { hasText: 'supply' }).first().waitFor();
+    await workbench.preview.locator('.hljs-symbol', { hasText: 'AWG' }).first().waitFor();
     await workbench.command('View: Close All Editors');
     await page.locator('.tabs-container .tab').first().waitFor({ state: 'detached' });
   },
 
-  ...keyboardSteps,
+  ...cellSteps,
+
+  ...viewSteps,
+
+  ...textSteps,
 
   ...outputSteps,
 
@@ -144,8 +147,28 @@ export const steps: Readonly<Record<string, (stage: Stage) => Promise<void>>> = 
 
   'reads well in high contrast': (stage) => reopenWith(stage, 'Default High Contrast'),
 
+  'tells why, and shows the preview, in high contrast': whyAndPreview,
+
   'reads well in light high contrast': (stage) => reopenWith(stage, 'Default High Contrast Light'),
 };
+
+/** Shows the chain of a value below the sheet in front, and the Markdown preview of another. */
+async function whyAndPreview({ workbench, page }: Stage): Promise<void> {
+  await workbench.open(handSheet.name);
+  await workbench.cell('drop =').locator('.view-line', { hasText: 'drop =' }).first().click();
+  await page.keyboard.press('Home');
+  await workbench.command('Kilofoot: Show Why…');
+  await page
+    .locator('.editor-instance', { hasText: /drop.*3\.366/ })
+    .last()
+    .waitFor();
+  await page.screenshot({ path: join(shots, 'high contrast why.png') });
+  await page.keyboard.press('Control+w');
+  await workbench.command('View: Reopen Editor with Text Editor');
+  await page.locator('.editor-instance .view-line', { hasText: 'drop =' }).first().waitFor();
+  await workbench.command('Markdown: Open Preview to the Side');
+  await workbench.preview.getByText(handSheet.says).waitFor();
+}
 
 async function reopenWith({ workbench, page, scratch, address }: Stage, theme: string): Promise<void> {
   writeSettings(scratch, { 'workbench.colorTheme': theme });

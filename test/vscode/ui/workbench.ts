@@ -9,6 +9,11 @@ export class Workbench {
     return this.page.frameLocator('iframe.webview.ready >> visible=true >> nth=-1').frameLocator('iframe#active-frame');
   }
 
+  /** The frame of the Markdown preview that was opened last. */
+  get preview(): FrameLocator {
+    return this.outputs;
+  }
+
   /** A formula with this text that is in view: the same may stand in steps that are folded, before it or behind it. */
   formula(text: string): Locator {
     return this.outputs.locator('.katex >> visible=true').filter({ hasText: text }).first();
