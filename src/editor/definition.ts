@@ -28,8 +28,6 @@ function placeThere(taker: StatementResult): Place | undefined {
     : { file: result.cell.slice(0, at), cell: result.cell.slice(at + 1), span: result.nameSpan };
 }
 
-/** Every place that the name at an offset stands at, its definition first. */
-export function referencesAt(sheet: EditedSheet, cell: string, offset: number): readonly Place[] {
-  const found = namedPlacesAt(sheet, cell, offset);
-  return found ? [found.definition, ...found.references] : [];
-}
+/** The name at an offset, where the sheet defines it. */
+export const definedNameAt = (sheet: EditedSheet, cell: string, offset: number): string | undefined =>
+  namedPlacesAt(sheet, cell, offset)?.name;

@@ -1,12 +1,12 @@
 import * as vscode from 'vscode';
-import { FilePositions, type Place, pathInTree, type RenamedSheet, readSheet, SheetSession } from '../core';
-import type { Edit } from '../text';
+import { FilePositions, type LinkedSheet, type Place, pathInTree, readSheet, SheetSession } from '../core';
+import type { Edit, Span } from '../text';
 import { filesBelow } from './files-below';
 import type { OpenSheet, OpenSheets } from './open-sheets';
 import { Positions } from './positions';
 
 /** A sheet of the workspace, open or not, with the way to write into it. */
-export interface ReachableSheet extends RenamedSheet {
+export interface ReachableSheet extends LinkedSheet {
   /** The edits of one cell as the editor takes them, with the document they are for. */
   textEdits(cell: string, edits: readonly Edit[]): [vscode.Uri, vscode.TextEdit[]];
 }
@@ -25,8 +25,17 @@ export async function locationInFile(
     }
   }
   const text = await textOf(uri);
-  const [, edits] = (text !== undefined && asFile(uri, text)?.textEdits(cell, [{ span, newText: '' }])) || [];
-  return (edits ?? []).map(({ range }) => new vscode.Location(uri, range));
+  const file = text === undefined ? undefined : asFile(uri, text);
+  return file ? locationsIn(file, cell, [span]) : [];
+}
+
+/** Places of one cell where the editor shows them: in its own document, or in the text of the file. */
+export function locationsIn(sheet: ReachableSheet, cell: string, spans: readonly Span[]): vscode.Location[] {
+  const [uri, edits] = sheet.textEdits(
+    cell,
+    spans.map((span) => ({ span, newText: '' })),
+  );
+  return edits.map(({ range }) => new vscode.Location(uri, range));
 }
 
 /** Every sheet of the workspace that holds a word, and the sheet at `from` wherever it lies. */

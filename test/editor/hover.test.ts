@@ -1,6 +1,5 @@
 import assert from 'node:assert/strict';
-import { completionsAt, definitionAt, hoverAt, referencesAt, SheetSession } from '../../src/core';
-import { cells } from './marked-cells';
+import { completionsAt, definitionAt, hoverAt, SheetSession } from '../../src/core';
 
 /** A session with one cell, and the offset of the `|` that its text holds. */
 function cellAt(marked: string) {
@@ -144,7 +143,6 @@ describe('unknowns of a solve', () => {
     assert.ok(offered.includes('current 9 A') && offered.includes('run 45 ft'));
     const used = cellAt(text.replace('|', '').replace('current *', 'cur|rent *'));
     assert.deepEqual(definitionAt(used.session, 'cell', used.offset), [{ cell: 'cell', span: { start: 21, end: 28 } }]);
-    assert.equal(referencesAt(used.session, 'cell', used.offset).length, 3);
   });
 
   it('do not hide what is written in the equations', () => {
@@ -153,28 +151,13 @@ describe('unknowns of a solve', () => {
   });
 });
 
-describe('definition and references', () => {
-  it('lead to the name and to each use', () => {
+describe('definition', () => {
+  it('leads to the name', () => {
     const { session, offset } = cellAt('run = 3 ft\nx = ru|n * 2\ny = run');
     assert.deepEqual(definitionAt(session, 'cell', offset), [{ cell: 'cell', span: { start: 0, end: 3 } }]);
-    assert.deepEqual(
-      referencesAt(session, 'cell', offset).map(({ span }) => span.start),
-      [0, 15, 27],
-    );
   });
 
-  it('lead to a column of a schedule and to all that name it', () => {
-    const text =
-      'p = schedule\n  | tag | load | volts |\n  | --- | --- | --- |\n  | A | 2 kVA | 120 V |\n  amps = lo¦ad / volts\nx = p.load';
-    const { session, cell, offset } = cells(text);
-    const plain = text.replace('¦', '');
-    assert.deepEqual(
-      referencesAt(session, cell, offset).map(({ span }) => span.start),
-      [plain.indexOf('load |'), plain.indexOf('load / volts'), plain.lastIndexOf('load')],
-    );
-  });
-
-  it('do not take a field for a name that is spelled like it', () => {
+  it('does not take a field for a name that is spelled like it', () => {
     const { session, offset } = cellAt('load = 3 A\nk = circuit\n  lo|ad: load');
     assert.deepEqual(definitionAt(session, 'cell', offset), []);
   });

@@ -1,26 +1,12 @@
 import assert from 'node:assert/strict';
-import { pathInTree, readSheet, renamableAt, renameAt, SheetSession } from '../../src/core';
+import { renamableAt, renameAt } from '../../src/core';
 import { applyEdits } from '../../src/text';
+import { fenced, linkedFiles } from './linked-files';
 import { cells } from './marked-cells';
 
 /** Renames what stands at `¦` in one of the files; the files that changed, or the reason for not doing it. */
 function rename(files: Readonly<Record<string, string>>, newName: string): Record<string, string> | string {
-  const at = { file: '', cell: '', offset: 0 };
-  const sheets = Object.entries(files).map(([file, marked]) => {
-    const session = new SheetSession();
-    const read = readSheet(new TextEncoder().encode(marked)).cells.map((cell, i) => ({ ...cell, id: String(i) }));
-    const own = read.map((cell) => ({ ...cell, text: cell.text.replace('¦', '') }));
-    const marks = read.find((cell) => cell.text.includes('¦'));
-    if (marks) {
-      Object.assign(at, { file, cell: marks.id, offset: marks.text.indexOf('¦') });
-    }
-    session.update(own);
-    const fileOf = (written: string) => {
-      const way = pathInTree(written, file);
-      return 'problem' in way ? undefined : way.path;
-    };
-    return { file, fileOf, program: session.program, cells: own };
-  });
+  const { sheets, at } = linkedFiles(files);
   const result = renameAt(sheets, at, newName);
   if ('problem' in result) {
     return result.problem;
@@ -36,8 +22,6 @@ function rename(files: Readonly<Record<string, string>>, newName: string): Recor
   }
   return changed;
 }
-
-const fenced = (text: string) => `\`\`\`kft\n${text}\n\`\`\`\n`;
 
 describe('rename', () => {
   it('reaches every cell, forms, solves and live values of the prose, and nothing that is only spelled alike', () => {

@@ -1,19 +1,9 @@
 import { createProgram } from '../../language';
 import { applyEdits, type Edit, type Span } from '../../text';
-import type { EditedSheet, Place } from '../contract';
+import type { EditedSheet } from '../contract';
+import { type LinkedSheet, placesIn, type SheetOffset, sheetsSharing, sheetsTaking } from '../linked-sheets';
 import { type NamedPlaces, namedPlacesAt } from '../named-places';
-import { liveNames } from './live-names';
 import { nameProblem } from './new-name';
-import { filesTakenFrom } from './used-names';
-
-/** A sheet that a rename may reach, open or not. */
-export interface RenamedSheet extends EditedSheet {
-  /** Its path from the root that all sheets share. */
-  readonly file: string;
-  /** The path of the sheet that this one's `use` calls by a name; undefined for none that could be reached. */
-  readonly fileOf: (written: string) => string | undefined;
-  readonly cells: readonly { readonly id: string; readonly kind: 'prose' | 'calculation'; readonly text: string }[];
-}
 
 /** The edits in one cell of one sheet. */
 export interface CellEdits {
@@ -47,11 +37,7 @@ export function renamableAt(
  * sheet it was taken from and in those that take it. Refuses a name that is none or that would come to mean something
  * else.
  */
-export function renameAt(
-  sheets: readonly RenamedSheet[],
-  at: { readonly file: string; readonly cell: string; readonly offset: number },
-  newName: string,
-): Renaming {
+export function renameAt(sheets: readonly LinkedSheet[], at: SheetOffset, newName: string): Renaming {
   const sheet = sheets.find(({ file }) => file === at.file);
   const found = sheet && namedPlacesAt(sheet, at.cell, at.offset);
   const refused = sheet && renamableAt(sheet, at.cell, at.offset);
@@ -62,17 +48,21 @@ export function renameAt(
   if (problem !== undefined || newName === found.name) {
     return problem === undefined ? { edits: [] } : { problem };
   }
-  const shared = found.info || found.schedule ? sheetsWith(sheets, sheet, found.schedule ?? found.name) : [sheet];
-  if (found.schedule !== undefined && shared.length > 1) {
-    const [other] = shared.filter((one) => one !== sheet);
-    return {
-      problem: `${other.file} takes \`${found.schedule}\` from another sheet and may name its columns. Rename the column by hand in both.`,
-    };
+  if (found.schedule !== undefined) {
+    const [other] = sheetsTaking(sheets, sheet, found.schedule).filter((one) => one !== sheet);
+    if (other) {
+      return {
+        problem: `${other.file} takes \`${found.schedule}\` from another sheet and may name its columns. Rename the column by hand in both.`,
+      };
+    }
   }
   const edits: CellEdits[] = [];
-  for (const one of shared) {
-    const places = one === sheet ? [found.definition, ...found.references] : placesOf(one, found.name);
-    const made = editsIn(one, places, found, newName);
+  for (const one of sheetsSharing(sheets, sheet, found)) {
+    const made = placesIn(one, found, one === sheet).map(({ file, cell, spans }) => ({
+      file,
+      cell,
+      edits: spans.map((span) => ({ span, newText: newName })),
+    }));
     const clash = clashIn(one, made, found, newName);
     if (clash !== undefined) {
       return { problem: one === sheet ? clash : `${one.file}: ${clash}` };
@@ -88,47 +78,12 @@ const isAmbiguous = ({ program }: EditedSheet, { definition, info }: NamedPlaces
     .diagnostics(definition.cell)
     .some(({ code, span }) => code === 'duplicate-name' && span.start === definition.span.start);
 
-/** The sheet that a name comes from and all that take it from there, directly or by way of others. */
-function sheetsWith(sheets: readonly RenamedSheet[], from: RenamedSheet, name: string): RenamedSheet[] {
-  const takes = new Map(sheets.map((sheet) => [sheet, new Set(filesTakenFrom(sheet, name))]));
-  const reached = new Set([from]);
-  for (const sheet of reached) {
-    const neighbours = sheets.filter((other) => takes.get(sheet)!.has(other.file) || takes.get(other)!.has(sheet.file));
-    for (const other of neighbours.filter((one) => one.program.name(name) !== undefined)) {
-      reached.add(other);
-    }
-  }
-  return [...reached];
-}
-
-function placesOf({ program }: RenamedSheet, name: string): Place[] {
-  const info = program.name(name);
-  return info ? [{ cell: info.cell, span: info.definition }, ...info.references] : [];
-}
-
-function editsIn(
-  sheet: RenamedSheet,
-  places: readonly Place[],
-  { name, info, schedule }: NamedPlaces,
-  newText: string,
-): CellEdits[] {
-  return sheet.cells.flatMap(({ id, kind, text }) => {
-    const spans =
-      kind === 'calculation'
-        ? places.filter((place) => place.cell === id).map(({ span }) => span)
-        : info || schedule !== undefined
-          ? liveNames(text, name, sheet.program.library, schedule)
-          : []; // No prose sees a function's parameter.
-    return spans.length === 0 ? [] : [{ file: sheet.file, cell: id, edits: spans.map((span) => ({ span, newText })) }];
-  });
-}
-
 /**
  * Reads the sheet again as it would be. When the new name then stands for anything but the same places, it is taken
  * already, or a parameter, a word of a conductor or the word of a choice would hide it.
  */
 function clashIn(
-  sheet: RenamedSheet,
+  sheet: LinkedSheet,
   edits: readonly CellEdits[],
   found: NamedPlaces,
   newName: string,

@@ -23,7 +23,7 @@ describe('a sheet that takes names from another one', () => {
     await until('what was taken back there', () => shown(cell, 'text/plain').includes('20 A'));
   });
 
-  it('leads to the definition there', async () => {
+  it('leads to the definition there, and to each use in both', async () => {
     const file = await writeFile('shared/far.kft.md', `# Far\n\n${fenced('a = 1\nsupply = 208 V')}`);
     const notebook = await show(
       await writeFile('shared/near.kft.md', fenced('use supply from "far.kft.md"\nflow = supply / 13 Ω')),
@@ -38,12 +38,22 @@ describe('a sheet that takes names from another one', () => {
       );
       return place;
     };
+    const uses = async () => {
+      const places = await vscode.commands.executeCommand<vscode.Location[]>(
+        'vscode.executeReferenceProvider',
+        cell.document.uri,
+        positionOf(cell, 'supply /', 1),
+      );
+      return places.map(({ uri, range }) => `${uri.path.split('/').at(-1)} ${range.start.line}`).sort();
+    };
     const closed = await definition();
+    equal(await uses(), ['far.kft.md 4', 'near.kft.md 0', 'near.kft.md 1'], 'the uses, with the other file closed');
     equal([closed.uri.toString(), closed.range.start.line], [file.toString(), 4], 'the place in the closed file');
     const other = await show(file);
     const open = await definition();
     equal(open.uri.toString(), cellWith(other, 'supply =').document.uri.toString(), 'the cell of the open one');
     equal(open.range.start.line, 1, 'its line');
+    equal(await uses(), ['far.kft.md 1', 'near.kft.md 0', 'near.kft.md 1'], 'the uses, with both open');
   });
 
   it('is helped to the names of files near it, and of what stands in them', async () => {

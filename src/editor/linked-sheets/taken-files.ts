@@ -1,8 +1,8 @@
 import { children, Node, textContent, textOf } from '../../language';
-import type { RenamedSheet } from './index';
+import type { LinkedSheet } from './index';
 
 /** The files that a sheet takes a name from. */
-export function filesTakenFrom({ program, cells, fileOf }: RenamedSheet, name: string): string[] {
+export function filesTakenFrom({ program, cells, fileOf }: LinkedSheet, name: string): string[] {
   return cells.flatMap(({ id }) => {
     const tree = program.tree(id);
     return (tree?.statements ?? []).flatMap((node) => {
