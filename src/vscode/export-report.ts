@@ -192,14 +192,18 @@ async function pickTarget(sheet: vscode.Uri, format: ReportFormat): Promise<vsco
   });
 }
 
+/** Text opens in the editor, and a paper in its own program; one on a server or on no disk is downloaded from the Explorer. */
 async function offerToOpen(target: vscode.Uri, format: ReportFormat): Promise<void> {
-  const open = vscode.l10n.t('Open');
+  const isText = format === 'md' || format === 'csv';
+  const isHere = target.scheme === 'file' && !vscode.env.remoteName;
+  const open = isText || isHere ? vscode.l10n.t('Open') : vscode.l10n.t('Show in Explorer');
   const chosen = await vscode.window.showInformationMessage(vscode.l10n.t('{0} is written.', nameOf(target)), open);
   if (chosen !== open) {
     return;
   }
-  const outside = target.scheme === 'file' && !vscode.env.remoteName && format !== 'md' && format !== 'csv';
-  if (!outside || !(await vscode.env.openExternal(target))) {
+  if (!isText && !isHere) {
+    await vscode.commands.executeCommand('revealInExplorer', target);
+  } else if (isText || !(await vscode.env.openExternal(target))) {
     await vscode.commands.executeCommand('vscode.open', target);
   }
 }

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { equal } from './expect';
+import { heardWhile } from './hear';
 import { fileInWorkspace, show, writeFile } from './sheets';
 
 const sheet = '---\ntitle: Export\ndate: 2026-11-12\n---\n\n# Export\n\n```kft\na = 2 V\nb = 3 * a\n```\n';
@@ -52,6 +53,35 @@ describe('a report of the sheet in front', () => {
     await vscode.commands.executeCommand('workbench.action.closeAllEditors');
     await vscode.commands.executeCommand('kilofoot.exportReport', file, { format: 'md', target });
     equal(new TextDecoder().decode(await vscode.workspace.fs.readFile(target)), fromNotebook, 'from the explorer');
+  });
+
+  it('is shown in the Explorer, to be downloaded, where it is on a server and no text; text is opened', async () => {
+    await show(file);
+    const { showSaveDialog } = vscode.window;
+    const { executeCommand } = vscode.commands;
+    const isHere = file.scheme === 'file' && !vscode.env.remoteName; // There a program of the machine's would open.
+    const asked: string[] = [];
+    const watched = (command: string, ...rest: unknown[]) => {
+      asked.push(command);
+      return executeCommand(command, ...rest);
+    };
+    try {
+      for (const [format, button] of [...(isHere ? [] : [['xlsx', 'Show in Explorer']]), ['csv', 'Open']]) {
+        const target = fileInWorkspace(`export-shown.${format}`);
+        Object.assign(vscode.window, { showSaveDialog: () => Promise.resolve(target) });
+        Object.assign(vscode.commands, { executeCommand: watched });
+        await heardWhile(() => executeCommand('kilofoot.exportReport', { format }), button);
+      }
+    } finally {
+      Object.assign(vscode.window, { showSaveDialog });
+      Object.assign(vscode.commands, { executeCommand });
+    }
+    equal(
+      asked.filter((command) => command === 'revealInExplorer' || command === 'vscode.open'),
+      isHere ? ['vscode.open'] : ['revealInExplorer', 'vscode.open'],
+      'commands',
+    );
+    await executeCommand('workbench.action.closeAllEditors');
   });
 
   it('gives the same bytes again', async () => {
