@@ -96,7 +96,8 @@ export class Workbench {
       if (box && box.y > 130 && box.y < 500) {
         return;
       }
-      await this.page.mouse.wheel(0, box && box.y > 0 ? box.y - 300 : 300);
+      // What is not drawn stands far above all that is.
+      await this.page.mouse.wheel(0, box && box.y > -3000 ? box.y - 300 : 300);
       await this.page.waitForTimeout(200);
     }
     throw new Error('the output does not come into view');
