@@ -15,8 +15,9 @@ function starterSheets(): Record<string, string> {
   return Object.fromEntries(names.sort().map((name) => [name, readFileSync(join(root, 'seeds', name), 'utf8')]));
 }
 
-/** Libraries that only an exporter needs, each a file of its own beside the products for Node, read when first used. */
+/** Libraries that few sheets need, each a file of its own beside the products for Node, read when first used. */
 const libraries = [
+  'zod',
   'katex',
   'pdfmake/js/PDFDocument.js',
   'pdfmake/js/LayoutBuilder.js',
@@ -57,7 +58,7 @@ const onFirstUse: Plugin = {
 };
 
 /** Of these libraries a browser's host takes only what is small; formats that need others are not offered there. */
-const inBrowser: readonly string[] = ['katex', 'write-excel-file/universal'];
+const inBrowser: readonly string[] = ['zod', 'katex', 'write-excel-file/universal'];
 
 const notInBrowser: Plugin = {
   name: 'libraries that a browser does without',

@@ -1,10 +1,10 @@
 import * as vscode from 'vscode';
-import { isTextSheet } from './is-text-sheet';
+import { isTextSheet, sheetFile } from './is-text-sheet';
 import { commands, notebookType, transientCellMetadata } from './names';
 
 /**
- * What the editor loads first, for any Markdown file. It only waits: all the rest is read when the first sheet is opened,
- * a command of ours called, or the Markdown preview shown.
+ * What the editor loads first, in any window. It only waits: all the rest runs when the first sheet is opened, a command
+ * of ours called, or the Markdown preview shown.
  */
 export function activate(context: vscode.ExtensionContext) {
   const { workspace } = vscode;
@@ -45,6 +45,7 @@ export function activate(context: vscode.ExtensionContext) {
         }),
       ),
     );
+    void readAhead();
   }
   return {
     extendMarkdownIt: <Engine extends Parameters<ReturnType<typeof start>['extendMarkdownIt']>[0]>(engine: Engine) =>
@@ -56,4 +57,18 @@ export function activate(context: vscode.ExtensionContext) {
       return start().values;
     },
   };
+}
+
+/** Where a folder of the window holds sheets, reads the rest while nothing is asked for: the first one opens sooner. */
+async function readAhead(): Promise<void> {
+  for (const { uri } of vscode.workspace.workspaceFolders ?? []) {
+    const files = await vscode.workspace.fs.readDirectory(uri).then(
+      (found) => found,
+      () => [], // A folder that cannot be read now is no reason to do anything early.
+    );
+    if (files.some(([name]) => sheetFile.test(name))) {
+      require('./extension');
+      return;
+    }
+  }
 }
