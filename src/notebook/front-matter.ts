@@ -1,4 +1,4 @@
-import { isMap, isScalar, type Pair, parseDocument, type Scalar } from 'yaml';
+import { type Document, isMap, isScalar, type Pair, parseDocument, type Scalar, visit } from 'yaml';
 import type { Diagnostic, Span } from '../text';
 import type { FrontMatter } from './contract';
 import { isFormat, newerFormat } from './format-version';
@@ -35,13 +35,21 @@ export function readFrontMatter(text: string): ReadFrontMatter {
     return noFrontMatter;
   }
   const from = block[0].indexOf('\n') + 1;
-  const document = parseDocument(block[1], { schema: 'core', logLevel: 'silent', uniqueKeys: true });
-  const diagnostics: Diagnostic[] = document.errors.map(({ pos, message }) => ({
+  const document = parseDocument(block[1], { schema: 'core', logLevel: 'silent', uniqueKeys: false });
+  const problem = ([start, end]: readonly number[], message: string): Diagnostic => ({
     code: 'front-matter-syntax',
     severity: 'error',
-    span: { start: from + pos[0], end: from + Math.max(pos[0], pos[1]) },
-    message: `The front matter cannot be read here: ${firstSentence(message)}. Write one \`key: value\` a line.`,
-  }));
+    span: { start: from + start, end: from + Math.max(start, end) },
+    message,
+  });
+  const diagnostics = document.errors.map(({ pos, message }) =>
+    problem(pos, `The front matter cannot be read here: ${firstSentence(message)}. Write one \`key: value\` a line.`),
+  );
+  for (const { value, range } of repeatedKeys(document)) {
+    diagnostics.push(
+      problem(range ?? [0, 0], `The key \`${value}\` stands here twice, and only one can count. Take one out.`),
+    );
+  }
   const values: Partial<Record<keyof FrontMatter, string>> = {};
   const places = new Map<keyof FrontMatter, Span>();
   let severities: readonly SeverityLine[] = [];
@@ -108,6 +116,23 @@ export function readFrontMatter(text: string): ReadFrontMatter {
     diagnostics.push({ code: 'front-matter-syntax', severity: 'error', span, message });
   }
   return { frontMatter: values as FrontMatter, places, details, severities, diagnostics };
+}
+
+/** Keys that stand twice in one map. The reader's own look for them takes the square of how many keys there are. */
+function repeatedKeys(document: Document): Scalar[] {
+  const found: Scalar[] = [];
+  visit(document, {
+    Map: (_, { items }) => {
+      const seen = new Set<unknown>();
+      for (const { key } of items.filter((item) => isScalar(item.key))) {
+        if (seen.has((key as Scalar).value)) {
+          found.push(key as Scalar);
+        }
+        seen.add((key as Scalar).value);
+      }
+    },
+  });
+  return found;
 }
 
 const isOfSheet = (name: string): name is keyof FrontMatter => Object.hasOwn(sheetKeys, name);

@@ -126,6 +126,18 @@ describe('front matter', () => {
     assert.deepEqual(problemsOf('---\njust words\n---'), [['front-matter-syntax', 'just words']]);
   });
 
+  it('says of a key that stands twice where it does, in a section too', () => {
+    const text = '---\ntitle: Kiln\nseverities:\n  cold-filament: off\n  "cold-filament": hint\ntitle: Oven\n---';
+    assert.deepEqual(problemsOf(text), [
+      ['front-matter-syntax', 'title'],
+      ['front-matter-syntax', '"cold-filament"'],
+    ]);
+    assert.equal(
+      readFrontMatter(text).diagnostics[0].message,
+      'The key `title` stands here twice, and only one can count. Take one out.',
+    );
+  });
+
   it('is empty where there is none', () => {
     for (const text of ['', '# Kiln', '---\n---', '--- \n\n---']) {
       assert.deepEqual(readFrontMatter(text).frontMatter, {});
