@@ -15,14 +15,31 @@ export interface ResistanceReference {
 
 type Made = Pick<Conductor, 'size' | 'material' | 'stranding' | 'coated'>;
 
+/** What was found before, by the conductor's own object: a search asks for one some hundred times. */
+const references = new WeakMap<Tables, WeakMap<Made, ResistanceReference>>();
+
 /**
  * Table 8 where it has the conductor; IEC 60228 for sizes in mm²; the annealed-copper wire table for other solid copper,
  * such as 24 AWG. Undefined where no table has it.
  */
-export const resistanceReference = (tables: Tables, conductor: Made): ResistanceReference | undefined =>
-  conductor.size.unit === 'mm²'
-    ? byIec(tables, conductor)
-    : (byTable8(tables, conductor) ?? byWireTable(tables, conductor));
+export function resistanceReference(tables: Tables, conductor: Made): ResistanceReference | undefined {
+  let known = references.get(tables);
+  if (!known) {
+    known = new WeakMap();
+    references.set(tables, known);
+  }
+  let reference = known.get(conductor);
+  if (!reference) {
+    reference =
+      conductor.size.unit === 'mm²'
+        ? byIec(tables, conductor)
+        : (byTable8(tables, conductor) ?? byWireTable(tables, conductor));
+    if (reference) {
+      known.set(conductor, reference);
+    }
+  }
+  return reference;
+}
 
 function byTable8(tables: Tables, { size, material, stranding, coated }: Made): ResistanceReference | undefined {
   const found = tables.conductorProperties(size.text, stranding);

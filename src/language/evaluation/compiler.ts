@@ -41,6 +41,8 @@ export class Compiler implements Emitter {
     /** Gives every node a slot of its own, so that all intermediate results can be looked at afterwards. */
     readonly keep = false,
     private watcher?: Watcher,
+    /** Slot of what the statement came to before, where it did, so that nothing is searched for again. */
+    readonly found = -1,
   ) {}
 
   /** Compiles a whole expression; its value ends up in the slots from `target` on. */

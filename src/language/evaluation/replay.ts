@@ -31,7 +31,7 @@ export function replay<T>(runner: Runner, statement: Statement, use: (replay: Re
   const { machine } = runner;
   const mark = machine.mark();
   try {
-    const compiler = new Compiler(machine, true, watcher);
+    const compiler = new Compiler(machine, true, watcher, statement.succeeded ? statement.slot : -1);
     const frame: Frame = { meaning: statement.cell.meaning, slots: new Map(), inner: new Map() };
     const target = machine.extend(sizeOf(statement.type));
     compiler.statement(frame, statement.expression, target);

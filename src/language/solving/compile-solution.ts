@@ -13,6 +13,8 @@ export interface Emitter {
   readonly machine: Machine;
   /** True when every node keeps a slot of its own, to be looked at. */
   readonly keep: boolean;
+  /** Slot of what the solution came to, where a statement runs again only to be looked at; else -1. */
+  readonly found: number;
   expression(frame: Frame, node: number, target?: number): number;
   /** Slots that nothing else uses. */
   own(size: number): number;
@@ -39,7 +41,7 @@ export function compileSolution(emitter: Emitter, frame: Frame, node: number, ta
     emitter.site(new FormulaSite({ code, bounds: ends, target: slot, outcomes }, values));
     return slot;
   }
-  emitter.site(new SearchSite({ code, bounds: ends, target: slot, outcomes }));
+  emitter.site(new SearchSite({ code, bounds: ends, target: slot, outcomes }, emitter.found));
   if (emitter.keep) {
     // Once more in the open, at the value found, for what is shown of it.
     emitter.expression(inner, equation.left);

@@ -51,8 +51,20 @@ function placesBetween(low: number, high: number): number[] {
     return even;
   }
   const ratio = Math.log(high / low);
-  const byRatio = Array.from({ length: samples - 1 }, (_, i) => low * Math.exp((ratio * (i + 1)) / samples));
-  return [...new Set([...even, ...byRatio])].sort((a, b) => a - b);
+  const xs: number[] = [];
+  // The nearer of the next ones, each once.
+  for (let i = 0, next = 1; i < even.length; i++) {
+    for (; next < samples; next++) {
+      const x = low * Math.exp((ratio * next) / samples);
+      if (x >= even[i]) {
+        next += x === even[i] ? 1 : 0;
+        break;
+      }
+      xs.push(x);
+    }
+    xs.push(even[i]);
+  }
+  return xs;
 }
 
 type Point = readonly [x: number, y: number];

@@ -88,26 +88,34 @@ export class SearchSite implements Site {
   /** The unknown itself, while the slope by it is taken. */
   private readonly own = new Source('', 'standard');
 
-  constructor(private readonly given: Given & { readonly bounds: BoundSlots }) {}
+  constructor(
+    private readonly given: Given & { readonly bounds: BoundSlots },
+    /** Slot of what a search for the same came to, so that there is none again; -1 for none. */
+    private readonly found: number,
+  ) {}
 
   run(machine: Machine): void {
-    const { code, bounds, target, outcomes } = this.given;
-    const [low, high] = [machine.numbers[bounds.low], machine.numbers[bounds.high]];
-    let value: number | NoValue;
-    if (!Number.isFinite(high - low)) {
-      value = Number.NaN; // A bound has no value, which is reported there.
-    } else if (low < high) {
-      const ends = [low, high].map((x) => {
-        residual(machine, code, x);
-        return { left: machine.numbers[code.left], right: machine.numbers[code.right] };
-      });
-      const found = search((x) => residual(machine, code, x), low, high);
-      value = found.roots.length === 1 ? found.roots[0] : outcomes.ofSearch(found, ends);
-    } else {
-      value = outcomes.emptyBounds();
-    }
+    const { code, target } = this.given;
+    const value = this.found < 0 ? this.search(machine) : machine.numbers[this.found];
     write(machine, target, value);
     write(machine, code.unknown, value);
+  }
+
+  private search(machine: Machine): number | NoValue {
+    const { code, bounds, outcomes } = this.given;
+    const [low, high] = [machine.numbers[bounds.low], machine.numbers[bounds.high]];
+    if (!Number.isFinite(high - low)) {
+      return Number.NaN; // A bound has no value, which is reported there.
+    }
+    if (!(low < high)) {
+      return outcomes.emptyBounds();
+    }
+    const ends = [low, high].map((x) => {
+      residual(machine, code, x);
+      return { left: machine.numbers[code.left], right: machine.numbers[code.right] };
+    });
+    const found = search((x) => residual(machine, code, x), low, high);
+    return found.roots.length === 1 ? found.roots[0] : outcomes.ofSearch(found, ends);
   }
 
   /**

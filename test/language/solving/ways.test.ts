@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import { blocksOf, toText } from '../../../src/display';
+import { createProgram, type FunctionDefinition } from '../../../src/language';
 import { inUnit, programOf, shown } from '../run-cells';
+import { smallLibrary } from '../small-library';
 
 /** What a cell shows, line by line; any problem fails the test. */
 function linesOf(...cells: readonly string[]): string[] {
@@ -58,6 +60,26 @@ describe('the way to an unknown', () => {
     const lines = linesOf('solve x in 0 .. 2\n  x + sin(x) == 1');
     assert.match(lines[1], /^x = 0\.511 \/\/ found by search from 0 to 2$/);
     assert.equal(inUnit('solve x in 0 .. 2\n  x + sin(x) == 1\nx', '').toFixed(12), '0.510973429389');
+  });
+
+  it('is not searched for again by who looks at how it was found', () => {
+    let asked = 0;
+    const counted: FunctionDefinition = {
+      ...smallLibrary.functions.get('drop')!,
+      evaluate: (values, call) => {
+        asked++;
+        return smallLibrary.functions.get('drop')!.evaluate(values, call);
+      },
+    };
+    const functions = new Map([...smallLibrary.functions, ['drop', counted]]);
+    const program = createProgram({ ...smallLibrary, functions });
+    program.update([{ id: '0', text: 'solve x in 0 A .. 90 A\n  drop(x, metal: Al).volts == 30 V' }]);
+    const searched = asked;
+    assert.ok(searched > 100, `asked ${searched} times`);
+    const [result] = program.results('0');
+    assert.deepEqual([result.calls().length, shown(result.value)], [1, '15 A']);
+    assert.ok(result.trace().steps.length > 1);
+    assert.ok(asked - searched < 10, `asked ${asked - searched} times more`);
   });
 
   it('finds a value at which both sides only touch', () => {
