@@ -10,7 +10,7 @@ export function takeoffParts(takeoff: Takeoff | undefined): Part[] {
   if (!takeoff) {
     return [];
   }
-  const { wire, raceway, devices, wastePercent, wasteGiven, without, of, cost, unpriced } = takeoff;
+  const { wire, raceway, devices, wastePercent, wasteGiven, without, of, cost, unpriced, unknown } = takeoff;
   const waste = wasteGiven ? '' : ', taken because the sheet states none (`waste: 7 %` in its front matter)';
   const counted =
     `Of ${of.length > mostNamed ? `all ${of.length} circuits` : of.join(', ')}. Lengths to order include ` +
@@ -19,7 +19,8 @@ export function takeoffParts(takeoff: Takeoff | undefined): Part[] {
     'at the ends are not.';
   const lengths = wire.length > 0 || raceway.length > 0;
   return [
-    { kind: 'paragraph', content: message(counted) },
+    ...(of.length > 0 ? [{ kind: 'paragraph', content: message(counted) } as const] : []),
+    ...(unknown.length > 0 ? [{ kind: 'paragraph', content: message(missing(unknown)) } as const] : []),
     ...(lengths ? [lengthTable('Conductor', wire, takeoff), lengthTable('Raceway', raceway, takeoff)].flat() : []),
     ...countTable(devices, takeoff),
     ...(cost ? [paragraph(`Together ${showMoney(cost.amount, cost.currency)}.`)] : []),
@@ -27,6 +28,9 @@ export function takeoffParts(takeoff: Takeoff | undefined): Part[] {
     ...(without.length > 0 ? [paragraph(`Without a length, and so not counted: ${without.join(', ')}.`)] : []),
   ];
 }
+
+const missing = (names: readonly string[]): string =>
+  `\`takeoff:\` in the front matter names ${names.map((name) => `\`${name}\``).join(', ')}, and no circuit is called so: nothing is counted for it. Correct the name, or take it out.`;
 
 function lengthTable(title: string, lines: Takeoff['wire'], { cost: total }: Takeoff): Table[] {
   if (lines.length === 0) {

@@ -18,6 +18,8 @@ export interface Takeoff {
   readonly of: readonly string[];
   /** Circuits left out, because their length is not given. */
   readonly without: readonly string[];
+  /** What the sheet names to be counted, and no circuit is called. */
+  readonly unknown: readonly string[];
 }
 
 export interface LengthLine {
@@ -49,7 +51,8 @@ export function takeoffOf({ runs: all, details, prices }: ReportInput): Takeoff 
     .split(',')
     .map((tag) => tag.trim());
   const runs = named ? all.filter(({ tag }) => named.includes(tag)) : all;
-  if (runs.length === 0) {
+  const unknown = (named ?? []).filter((name) => name !== '' && !all.some(({ tag }) => tag === name));
+  if (runs.length === 0 && unknown.length === 0) {
     return undefined;
   }
   const waste = details.find(([key]) => key === 'waste')?.[1].trim() ?? '';
@@ -82,6 +85,7 @@ export function takeoffOf({ runs: all, details, prices }: ReportInput): Takeoff 
     wasteGiven,
     of: runs.map(({ tag }) => tag),
     without: runs.filter(({ lengthFeet }) => lengthFeet === undefined).map(({ tag }) => tag),
+    unknown,
   };
 }
 

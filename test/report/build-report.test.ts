@@ -128,6 +128,14 @@ far = circuit
     assert.match(saying(section(document, 'Takeoff')), /Of kiln\..*10 % for waste/);
   });
 
+  it('says of a name below `takeoff:` that no circuit has it, beside what is counted and where nothing is', () => {
+    const told = (names: string) =>
+      saying(section(reportOf(sheetOf(`report: circuit schedule\ntakeoff: ${names}`, circuit)), 'Takeoff'));
+    assert.match(told('kiln, klin'), /Of kiln\..*names .*"klin".*and no circuit is called so.*Correct the name/);
+    assert.match(told('klin'), /names .*"klin".*and no circuit is called so/);
+    assert.doesNotMatch(told('kiln'), /is called so/);
+  });
+
   it('counts the rows of a schedule, and what they cost where the sheet has prices', () => {
     const cell = `panel = schedule
   | tag | load    | voltage | length | conductor      |
