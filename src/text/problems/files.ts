@@ -11,9 +11,9 @@ export const fileProblems = defineProblems('Sheets and the files beside them', {
     example: { sheet: '```kft\nsupply = 208 V\n' },
   },
   'front-matter-syntax': {
-    means: 'The front matter cannot be read.',
+    means: 'The front matter cannot be read, or has a key twice.',
     why: 'A code edition or a unit system that is not read would silently be another one.',
-    remedy: 'Write one `key: value` on a line.',
+    remedy: 'Write one `key: value` on a line, and each key once.',
     example: { sheet: front('title: "Kiln') },
   },
   'front-matter-value': {
