@@ -12,3 +12,17 @@ export const localAmendment = (percent: string): string =>
     columns: ['min', 'max', 'percent', 'note'],
     rows: [['7', '9', percent, null]],
   });
+
+/** Another as what a table file holds: the largest overcurrent devices on small conductors. */
+export const smallConductorLimits = (rows: readonly unknown[]) => ({
+  subject: 'small-conductors',
+  standard: 'NEC (NFPA 70)',
+  editions: ['2023'],
+  table: 'amendment 4',
+  title: 'Small conductors, Mill Creek amendment',
+  conditions: [],
+  provenance: 'city ordinance 4-12',
+  basis: 'published',
+  columns: ['size', 'material', 'maxOcpd'],
+  rows,
+});

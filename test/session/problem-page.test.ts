@@ -18,6 +18,7 @@ import {
 } from '../../src/text';
 import { run } from '../cli/fake-console';
 import { smallLibrary } from '../language/small-library';
+import { smallConductorLimits } from '../local-amendment';
 
 const declared = problemGroups.flatMap(({ problems }) => Object.entries<Problem>(problems));
 
@@ -31,21 +32,7 @@ const alongside: Readonly<Record<string, readonly string[]>> = { 'live-value-mis
 const cell = (text: string) => evaluateSheet(`\`\`\`kft\n${text}\n\`\`\`\n`).diagnostics;
 const lines = (count: number, line: string) => Array.from({ length: count }, () => line).join('\n');
 const table = (rows: readonly unknown[]) =>
-  readTableFile(
-    JSON.stringify({
-      subject: 'small-conductors',
-      standard: 'NEC (NFPA 70)',
-      editions: ['2023'],
-      table: 'amendment 4',
-      title: 'Small conductors, Mill Creek amendment',
-      conditions: [],
-      provenance: 'city ordinance 4-12',
-      basis: 'published',
-      columns: ['size', 'material', 'maxOcpd'],
-      rows,
-    }),
-    'limits.kft-table.json',
-  );
+  readTableFile(JSON.stringify(smallConductorLimits(rows)), 'limits.kft-table.json');
 const problemsOf = (read: Awaited<ReturnType<typeof table>>) => ('diagnostics' in read ? read.diagnostics : []);
 
 interface Said {

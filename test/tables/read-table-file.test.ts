@@ -1,19 +1,9 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { createTables, editionsAvailable, readTableFile, type TableFile } from '../../src/tables';
+import { smallConductorLimits } from '../local-amendment';
 
-const limits = {
-  subject: 'small-conductors',
-  standard: 'NEC (NFPA 70)',
-  editions: ['2023'],
-  table: 'amendment 4',
-  title: 'Small conductors, Mill Creek amendment',
-  conditions: [],
-  provenance: 'city ordinance 4-12',
-  basis: 'published',
-  columns: ['size', 'material', 'maxOcpd'],
-  rows: [['12AWG', 'Cu', 15]],
-};
+const limits = smallConductorLimits([['12AWG', 'Cu', 15]]);
 
 const path = 'tables/mill-creek.json';
 const lines = (value: unknown) => JSON.stringify(value, null, 1);
