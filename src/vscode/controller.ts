@@ -197,7 +197,7 @@ export class SheetController implements vscode.Disposable {
 }
 
 /** Waits until the editor has taken what was sent: its answer to anything comes after that. */
-const editorCaughtUp = (): Thenable<unknown> => vscode.commands.executeCommand('setContext', 'kilofoot.runs', true);
+const editorCaughtUp = (): Thenable<unknown> => vscode.commands.executeCommand('setContext', 'kilofoot.caughtUp', true);
 
 /** What a cell shows in the editor. */
 interface Shown {
